@@ -1,0 +1,9 @@
+namespace CoatPlan.Plans;
+
+/// <summary>Something that must not be painted.</summary>
+/// <param name="Surface">Id of the surface it belongs to.</param>
+/// <param name="What">What it is, as the person wrote it.</param>
+/// <param name="Kind">A mask kind of the contract; null where none was given.</param>
+/// <param name="EdgeM">Length of tape, m; null where none was given.</param>
+/// <param name="AreaM2">Area of film, m²; null where none was given.</param>
+public sealed record PlanMask(string Surface, string What, string? Kind, double? EdgeM, double? AreaM2);
