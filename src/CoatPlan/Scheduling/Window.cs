@@ -1,0 +1,11 @@
+namespace CoatPlan.Scheduling;
+
+/// <summary>When a later activity may start, seen from an earlier one: not before the least wait, not after the most.</summary>
+/// <remarks>"Recoat within an hour or after 24 hours" is two windows: from 10 minutes after the end to one hour after the start, and from 24 hours on.</remarks>
+/// <param name="Least">The earliest start.</param>
+/// <param name="Most">The latest start, itself permitted; null when the window never closes.</param>
+public sealed record Window(Wait Least, Wait? Most = null)
+{
+    /// <summary>Minutes of work that using this window adds to the later activity, 0 or more: the price of a missed earlier window.</summary>
+    public int AddedWork { get; init; }
+}
