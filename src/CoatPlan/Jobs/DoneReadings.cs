@@ -1,0 +1,19 @@
+using UnitsNet;
+
+namespace CoatPlan.Jobs;
+
+/// <summary>What was read while something was done; null: not read.</summary>
+public sealed record DoneReadings
+{
+    /// <summary>Air temperature.</summary>
+    public Temperature? Air { get; init; }
+
+    /// <summary>Temperature of the metal.</summary>
+    public Temperature? Metal { get; init; }
+
+    /// <summary>Relative humidity, 0 to 1.</summary>
+    public Ratio? Humidity { get; init; }
+
+    /// <summary>Thickness of the film.</summary>
+    public Length? Film { get; init; }
+}
