@@ -1,0 +1,96 @@
+namespace CoatPlan.Vapour;
+
+/// <summary>A well-mixed room that several sources feed, minute by minute and exact within each minute.</summary>
+/// <remarks>
+/// It follows one or more measures at once: a concentration, or a sum of concentrations each over its limit. All are linear in what is given off,
+/// so that two batches together make the sum of each alone.
+/// </remarks>
+internal sealed class RoomAir
+{
+    /// <summary>Share of a coat's film solvent that counts as gone.</summary>
+    private const double Gone = 1e-7;
+
+    private readonly ExactMinute minute;
+    private readonly ImmutableArray<RoomSource> sources;
+    private readonly double[] films;
+    private readonly double[] levels;
+    private readonly double[] means;
+    private readonly List<int> active = [];
+    private int next;
+
+    /// <summary>An empty room at the first source's first minute.</summary>
+    /// <param name="ratePerMinute">Share of the vapour that goes each minute, at least 0.</param>
+    /// <param name="sources">In the order of their first minutes.</param>
+    /// <param name="measures">How many measures each source feeds.</param>
+    public RoomAir(double ratePerMinute, ImmutableArray<RoomSource> sources, int measures)
+    {
+        minute = new ExactMinute(ratePerMinute);
+        this.sources = sources;
+        films = new double[sources.Length];
+        levels = new double[measures];
+        means = new double[measures];
+        Now = sources.IsEmpty ? 0 : sources[0].First;
+    }
+
+    /// <summary>The minute that the next step covers.</summary>
+    public int Now { get; private set; }
+
+    /// <summary>Mean of each measure over the minute last stepped.</summary>
+    public ReadOnlySpan<double> Means => means;
+
+    /// <summary>Each measure at the end of the minute last stepped.</summary>
+    public ReadOnlySpan<double> Levels => levels;
+
+    /// <summary>Whether nothing is sprayed or wet now, nor will be.</summary>
+    public bool HasNoMoreToCome => active.Count == 0 && next == sources.Length;
+
+    /// <summary>First minute of the next source to start; null where all have started.</summary>
+    public int? NextStart => next < sources.Length ? sources[next].First : null;
+
+    /// <summary>Whether a film is wet or a source sprays.</summary>
+    public bool IsFed => active.Count > 0 || NextStart == Now;
+
+    /// <summary>Steps one minute.</summary>
+    public void Step()
+    {
+        while (NextStart == Now)
+            active.Add(next++);
+
+        for (var m = 0; m < levels.Length; m++)
+        {
+            means[m] = levels[m] * minute.KeptMean;
+            levels[m] *= minute.Kept;
+        }
+
+        foreach (var source in active)
+            Feed(source);
+        active.RemoveAll(source => films[source] < Gone && !sources[source].Sprays(Now));
+        Now++;
+    }
+
+    /// <summary>Goes on at the next source's start with an empty room.</summary>
+    public void SkipToNextStart()
+    {
+        Array.Clear(levels);
+        Now = NextStart ?? throw new InvalidOperationException("All sources have started.");
+    }
+
+    private void Feed(int index)
+    {
+        var source = sources[index];
+        var gain = source.Sprays(Now) ? source.SharePerMinute : 0;
+        // The film gains at a steady pace while it is sprayed and fades at its own rate, so what it gives off is a steady part and a fading one.
+        var fadingFilm = (source.FilmRate * films[index]) - gain;
+        var fadingEnd = minute.FadingEnd(source.FilmRate);
+        var fadingMean = minute.FadingMean(source.FilmRate);
+        for (var m = 0; m < levels.Length; m++)
+        {
+            var steady = gain * (source.AtOnce[m] + source.FromFilm[m]);
+            var fading = fadingFilm * source.FromFilm[m];
+            levels[m] += (steady * minute.SteadyEnd) + (fading * fadingEnd);
+            means[m] += (steady * minute.SteadyMean) + (fading * fadingMean);
+        }
+
+        films[index] = (films[index] * source.FilmKept) + (gain / source.FilmRate * (1 - source.FilmKept));
+    }
+}
