@@ -1,0 +1,110 @@
+using YamlDotNet.RepresentationModel;
+
+namespace CoatPlan.Tests.Validator;
+
+/// <summary>What the job file itself says of a product; null where only a preset could know.</summary>
+internal sealed record LabelView
+{
+    public required bool HasPreset { get; init; }
+    public required bool HasTable { get; init; }
+    public required ImmutableDictionary<string, double> Minutes { get; init; }
+    public required ImmutableArray<Window> Recoat { get; init; }
+    public required ImmutableArray<Window> Topcoat { get; init; }
+    public string? Missed { get; init; }
+    public double? CoversM2 { get; init; }
+    public required bool StatesSolids { get; init; }
+    public double? Price { get; init; }
+    public required bool HasPack { get; init; }
+    public Limits? Air { get; init; }
+    public Limits? Surface { get; init; }
+    public Limits? Humidity { get; init; }
+    public required double AboveDewC { get; init; }
+    public required double AtC { get; init; }
+    public string? Drying { get; init; }
+    public string? Method { get; init; }
+
+    public double? Stage(string stage) => Minutes.TryGetValue(stage, out double minutes) ? minutes : null;
+
+    /// <summary>The windows for the next coat; null where the preset has the word.</summary>
+    public ImmutableArray<Window>? WindowsFor(bool sameProduct) => (sameProduct, Recoat.Length, Topcoat.Length, HasPreset) switch
+    {
+        (true, > 0, _, _) => Recoat,
+        (false, _, > 0, _) => Topcoat,
+        (false, > 0, _, false) => Recoat,
+        _ => null,
+    };
+
+    public static LabelView Read(YamlMappingNode node)
+    {
+        bool preset = node.Text("preset") is not null;
+        var table = node.List("times-at").OfType<YamlMappingNode>().ToArray();
+        var times = new Dictionary<string, double>(StringComparer.Ordinal);
+        foreach (string stage in (string[])["dust", "touch", "tape", "handle", "through", "service"])
+        {
+            double[] stated = [.. table.Append(node.Map("times") ?? []).Select(row => Reading.Minutes(row.Text(stage))).OfType<double>()];
+            if (stated.Length > 0)
+            {
+                times[stage] = stated.Min();
+            }
+        }
+
+        if (!preset && times.TryGetValue("touch", out double touch))
+        {
+            times.TryAdd("dust", touch);
+        }
+
+        if (!preset && times.TryGetValue("handle", out double handle))
+        {
+            times.TryAdd("tape", handle);
+        }
+
+        double fromTouch = times.GetValueOrDefault("touch");
+        var limits = node.Map("limits") ?? [];
+        return new LabelView
+        {
+            HasPreset = preset,
+            HasTable = table.Length > 0,
+            Minutes = times.ToImmutableDictionary(),
+            Recoat = [.. table.Append(node).SelectMany(row => Windows(row, "recoat", fromTouch))],
+            Topcoat = [.. table.Append(node).SelectMany(row => Windows(row, "topcoat", fromTouch))],
+            Missed = node.Text("missed"),
+            CoversM2 = Reading.SquareMetres(node.Text("covers")),
+            StatesSolids = node.Text("solids") is not null,
+            Price = Reading.Number(node.Map("package")?.Text("price")),
+            HasPack = node.Map("package")?.Text("pack") is not null,
+            Air = Between(limits.Text("air"), Reading.Celsius),
+            Surface = Between(limits.Text("surface"), Reading.Celsius),
+            Humidity = Between(limits.Text("humidity"), Reading.Share),
+            // Presets may say 5 °F, which is a little less than the default of 3 °C.
+            AboveDewC = Reading.CelsiusDifference(limits.Text("above-dew")) ?? (preset ? 5 / 1.8 : 3),
+            AtC = Reading.Celsius(node.Map("at")?.Text("air")) ?? (70 - 32) / 1.8,
+            Drying = node.Text("drying")?.ToLowerInvariant(),
+            Method = node.Text("method")?.ToLowerInvariant(),
+        };
+    }
+
+    private static IEnumerable<Window> Windows(YamlMappingNode node, string key, double touch)
+    {
+        var texts = node.List(key).OfType<YamlScalarNode>().Select(item => item.Value).Append(node.Text(key));
+        foreach (string text in texts.OfType<string>())
+        {
+            string trimmed = text.Trim();
+            if (trimmed.StartsWith("after ", StringComparison.OrdinalIgnoreCase))
+            {
+                yield return new Window(Reading.Minutes(trimmed[6..]) ?? 0, null);
+            }
+            else if (trimmed.StartsWith("within ", StringComparison.OrdinalIgnoreCase))
+            {
+                yield return new Window(touch, Reading.Minutes(trimmed[7..]));
+            }
+            else if (Reading.Ends(trimmed) is { } ends)
+            {
+                yield return new Window(Reading.Minutes(ends.Low) ?? 0, Reading.Minutes(ends.High));
+            }
+        }
+    }
+
+    /// <summary>A range, or one figure that is the most.</summary>
+    private static Limits? Between(string? text, Func<string?, double?> read) =>
+        Reading.Ends(text) is { } ends ? new Limits(read(ends.Low), read(ends.High)) : read(text) is { } most ? new Limits(null, most) : null;
+}
