@@ -1,1 +1,14 @@
-return 0;
+using CoatPlan.Bench.Instances;
+
+// One verb for each benchmark; what follows the verb is its own business.
+return args switch
+{
+    ["instances", .. var rest] => InstanceRun.Run(rest, Console.Out, Console.Error),
+    _ => Usage(),
+};
+
+static int Usage()
+{
+    Console.Error.WriteLine("usage: instances [--starts] FILE…");
+    return 2;
+}

@@ -73,43 +73,6 @@ public sealed class OpenHours
         return null;
     }
 
-    /// <summary>The latest start from which work ends at or before a minute, and the end it leads to; null when there is none.</summary>
-    /// <param name="until">The latest end.</param>
-    /// <param name="work">Minutes of work, 1 or more.</param>
-    /// <param name="breakable">Whether the work may be spread over several openings.</param>
-    public Placement? LastFit(int until, int work, bool breakable)
-    {
-        // The last opening that opens before `until`.
-        var i = IndexAt(until);
-        if (i == openings.Length || openings[i].Opens >= until)
-        {
-            i--;
-        }
-
-        if (breakable)
-        {
-            if (i < 0)
-            {
-                return null;
-            }
-
-            var end = Math.Min(until, openings[i].Closes);
-            var target = openBefore[i] + end - openings[i].Opens - work;
-            return target < 0 ? null : new Placement(StartWith(target), end);
-        }
-
-        for (; i >= 0; i--)
-        {
-            var end = Math.Min(until, openings[i].Closes);
-            if (end - openings[i].Opens >= work)
-            {
-                return new Placement(end - work, end);
-            }
-        }
-
-        return null;
-    }
-
     /// <summary>How many open minutes there are in a stretch of time.</summary>
     /// <param name="from">Its first minute.</param>
     /// <param name="until">The minute after its last one.</param>
@@ -159,13 +122,5 @@ public sealed class OpenHours
         var at = Array.BinarySearch(openBefore, target);
         var k = (at >= 0 ? at : ~at) - 1;
         return openings[k].Opens + target - openBefore[k];
-    }
-
-    private int StartWith(int workedBefore)
-    {
-        // A start is inside an opening: of two minutes with the same total, the opening's first, not the closing minute before it.
-        var at = Array.BinarySearch(openBefore, workedBefore);
-        var k = at >= 0 ? at : ~at - 1;
-        return openings[k].Opens + workedBefore - openBefore[k];
     }
 }

@@ -1,0 +1,201 @@
+namespace CoatPlan.Scheduling;
+
+/// <summary>A network with its names resolved to indexes, checked, and laid out for repeated look-up.</summary>
+internal sealed class Frame
+{
+    private readonly Network network;
+
+    public Frame(Network network)
+    {
+        ArgumentNullException.ThrowIfNull(network);
+        this.network = network;
+        NetworkChecks.Require(network);
+
+        Count = network.Activities.Length;
+        Horizon = network.Horizon;
+        Activities = [.. network.Activities];
+        Capacity = [.. network.Resources.Select(r => r.Capacity)];
+
+        var activityIndex = IndexOf(network.Activities.Select(a => a.Id));
+        var resourceIndex = IndexOf(network.Resources.Select(r => r.Name));
+
+        Links = [.. network.Links.Select(l => new FrameLink(activityIndex[l.From], activityIndex[l.To], [.. l.Windows]))];
+        Incoming = Grouped(Links, l => l.To);
+        Outgoing = Grouped(Links, l => l.From);
+
+        Holds = [.. network.Holds.Where(h => h.Amount > 0).Select(h => new FrameHold(
+            resourceIndex[h.Resource], h.Amount, activityIndex[h.FromActivity], activityIndex[h.UntilActivity], h.Until))];
+        HoldsFrom = Grouped(Holds, h => h.From);
+        HoldsUntil = Grouped(Holds, h => h.Until);
+
+        Demands = [.. network.Activities.Select(a => a.Demands
+            .Where(d => d.Amount > 0)
+            .GroupBy(d => resourceIndex[d.Resource])
+            .Select(g => new FrameDemand(g.Key, g.Sum(d => d.Amount)))
+            .ToArray())];
+
+        Kinds = NumberKinds(network);
+        IsFixed = [.. network.Activities.Select(a => a.Fixed is not null)];
+        Work = [.. network.Activities.Select(a => a.Work)];
+        MostAddedWork = [.. Incoming.Select(links => links.Sum(l => Links[l].Windows.Max(w => w.AddedWork)))];
+    }
+
+    /// <summary>How many activities there are.</summary>
+    public int Count { get; }
+
+    public int Horizon { get; }
+
+    public Activity[] Activities { get; }
+
+    public int[] Capacity { get; }
+
+    public int[] Work { get; }
+
+    /// <summary>For each activity, the work that the dearest windows together would add.</summary>
+    public int[] MostAddedWork { get; }
+
+    public bool[] IsFixed { get; }
+
+    public FrameLink[] Links { get; }
+
+    /// <summary>For each activity, the links that point to it.</summary>
+    public int[][] Incoming { get; }
+
+    /// <summary>For each activity, the links that are counted from it.</summary>
+    public int[][] Outgoing { get; }
+
+    public FrameHold[] Holds { get; }
+
+    public int[][] HoldsFrom { get; }
+
+    public int[][] HoldsUntil { get; }
+
+    public FrameDemand[][] Demands { get; }
+
+    /// <summary>Kinds of presence, numbered from 0.</summary>
+    public Dictionary<int, int> Kinds { get; }
+
+    public string IdOf(int activity) => Activities[activity].Id;
+
+    public string ResourceName(int resource) => network.Resources[resource].Name;
+
+    /// <summary>
+    /// The first placement at or after a minute that the activity's own rules permit: release, start rule, hours and horizon.
+    /// It never decreases as the minute grows, which every bound in this room relies on.
+    /// </summary>
+    public Placement? First(int activity, int from, int addedWork = 0)
+    {
+        var a = Activities[activity];
+        if (a.Fixed is { } fact)
+        {
+            return from <= fact.Start ? fact : null;
+        }
+
+        var work = a.Work + addedWork;
+        var t = Math.Max(from, a.Release);
+        while (true)
+        {
+            if (a.NextStart is not null)
+            {
+                if (t > Horizon || a.NextStart(t) is not { } permitted)
+                {
+                    return null;
+                }
+
+                t = Math.Max(t, permitted);
+            }
+
+            Placement fit;
+            if (work == 0)
+            {
+                fit = new Placement(t, t);
+            }
+            else if (a.Hours is null)
+            {
+                fit = new Placement(t, t + work);
+            }
+            else if (a.Hours.NextFit(t, work, a.Breakable) is { } found)
+            {
+                fit = found;
+            }
+            else
+            {
+                return null;
+            }
+
+            if (fit.End > Horizon)
+            {
+                return null;
+            }
+
+            if (fit.Start == t || a.NextStart is null)
+            {
+                return fit;
+            }
+
+            t = fit.Start;
+        }
+    }
+
+    /// <summary>What the activity that opens a hold uses of the same resource meanwhile: its demand, and holds opened with this one.</summary>
+    public int OwnUse(int activity, int hold)
+    {
+        var resource = Holds[hold].Resource;
+        var own = 0;
+        foreach (var demand in Demands[activity])
+        {
+            own += demand.Resource == resource ? demand.Amount : 0;
+        }
+
+        foreach (var other in HoldsFrom[activity])
+        {
+            own += other != hold && Holds[other].Resource == resource ? Holds[other].Amount : 0;
+        }
+
+        return own;
+    }
+
+    /// <summary>When a presence is over, for an activity that ends at a minute.</summary>
+    public static int GoneAt(Presence presence, int end) => presence.Until is null ? end : Math.Max(end, presence.Until(end));
+
+    private static Dictionary<string, int> IndexOf(IEnumerable<string> names)
+    {
+        var index = new Dictionary<string, int>(StringComparer.Ordinal);
+        foreach (var name in names)
+        {
+            index.Add(name, index.Count);
+        }
+
+        return index;
+    }
+
+    private int[][] Grouped<T>(T[] items, Func<T, int> activity)
+    {
+        var groups = new List<int>?[Count];
+        for (var i = 0; i < items.Length; i++)
+        {
+            (groups[activity(items[i])] ??= []).Add(i);
+        }
+
+        return [.. groups.Select(g => g is null ? [] : g.ToArray())];
+    }
+
+    private static Dictionary<int, int> NumberKinds(Network network)
+    {
+        var kinds = new Dictionary<int, int>();
+        foreach (var activity in network.Activities)
+        {
+            foreach (var presence in activity.Presences)
+            {
+                kinds.TryAdd(presence.Kind, kinds.Count);
+            }
+
+            foreach (var avoidance in activity.Avoids)
+            {
+                kinds.TryAdd(avoidance.Kind, kinds.Count);
+            }
+        }
+
+        return kinds;
+    }
+}

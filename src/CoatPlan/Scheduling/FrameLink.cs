@@ -1,0 +1,44 @@
+namespace CoatPlan.Scheduling;
+
+/// <summary>A link by index.</summary>
+internal sealed record FrameLink(int From, int To, Window[] Windows)
+{
+    /// <summary>Whether a start of the later activity lies in a window that is counted from a placement of the earlier.</summary>
+    public static bool Holds(Window window, Placement from, int start) =>
+        start >= window.Least.After(from) && (window.Most is null || start <= window.Most.After(from));
+
+    /// <summary>The first window that holds a start and adds this much work or any; −1 when none does.</summary>
+    public int WindowHolding(Placement from, int start, int? addedWork = null)
+    {
+        for (var k = 0; k < Windows.Length; k++)
+        {
+            if ((addedWork is null || Windows[k].AddedWork == addedWork) && Holds(Windows[k], from, start))
+            {
+                return k;
+            }
+        }
+
+        return -1;
+    }
+
+    /// <summary>
+    /// The smallest number of minutes by which the later start follows the earlier one, when it is a constant whatever the window;
+    /// null when only a function tells. Work of the earlier activity is what it takes at least.
+    /// </summary>
+    public int? ConstantLag(int[] work)
+    {
+        int? lag = null;
+        foreach (var window in Windows)
+        {
+            if (window.Least.Moment is not null)
+            {
+                return null;
+            }
+
+            var here = window.Least.Minutes + (window.Least.Anchor == Anchor.End ? work[From] : 0);
+            lag = lag is null ? here : Math.Min(lag.Value, here);
+        }
+
+        return lag;
+    }
+}

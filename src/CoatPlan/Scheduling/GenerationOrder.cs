@@ -1,0 +1,114 @@
+namespace CoatPlan.Scheduling;
+
+/// <summary>Which activities must be placed before which when a schedule is generated one activity at a time.</summary>
+internal sealed class GenerationOrder
+{
+    private GenerationOrder(int[][] followers, int[] leaders, int[] sequence)
+    {
+        Followers = followers;
+        Leaders = leaders;
+        Sequence = sequence;
+    }
+
+    /// <summary>For each activity, those that wait for it.</summary>
+    public int[][] Followers { get; }
+
+    /// <summary>For each activity, how many it waits for.</summary>
+    public int[] Leaders { get; }
+
+    /// <summary>All activities, each after those it waits for.</summary>
+    public int[] Sequence { get; }
+
+    public static GenerationOrder Of(Frame frame)
+    {
+        var edges = new HashSet<(int From, int To)>();
+        var ties = new HashSet<(int From, int To)>();
+        foreach (var link in frame.Links)
+        {
+            if (link.From == link.To)
+            {
+                continue;
+            }
+
+            var lag = link.ConstantLag(frame.Work);
+            if (lag is null or > 0 || Array.Exists(link.Windows, w => w.AddedWork > 0))
+            {
+                edges.Add((link.From, link.To));
+            }
+            else if (lag == 0)
+            {
+                ties.Add((link.From, link.To));
+            }
+        }
+
+        // "No earlier than" both ways round means "together"; such ties, and any that would close a cycle, put nobody first.
+        var component = Components.Of(frame.Count, edges.Concat(ties));
+        edges.UnionWith(ties.Where(t => component[t.From] != component[t.To]));
+
+        return Break(frame.Count, edges);
+    }
+
+    private static GenerationOrder Break(int count, HashSet<(int From, int To)> edges)
+    {
+        var followers = new List<int>[count];
+        for (var i = 0; i < count; i++)
+        {
+            followers[i] = [];
+        }
+
+        var missing = new int[count];
+        foreach (var (from, to) in edges.OrderBy(e => e.From).ThenBy(e => e.To))
+        {
+            followers[from].Add(to);
+            missing[to]++;
+        }
+
+        var sequence = new List<int>(count);
+        var ready = new Queue<int>(Enumerable.Range(0, count).Where(i => missing[i] == 0));
+        var done = new bool[count];
+        for (var next = 0; sequence.Count < count;)
+        {
+            if (ready.TryDequeue(out var i))
+            {
+                done[i] = true;
+                sequence.Add(i);
+                foreach (var follower in followers[i])
+                {
+                    if (--missing[follower] == 0 && !done[follower])
+                    {
+                        ready.Enqueue(follower);
+                    }
+                }
+            }
+            else
+            {
+                // A cycle: the first of it goes first, and waits for nobody.
+                while (done[next])
+                {
+                    next++;
+                }
+
+                missing[next] = 0;
+                ready.Enqueue(next);
+            }
+        }
+
+        var position = new int[count];
+        for (var i = 0; i < count; i++)
+        {
+            position[sequence[i]] = i;
+        }
+
+        var leaders = new int[count];
+        for (var i = 0; i < count; i++)
+        {
+            followers[i].RemoveAll(f => position[f] <= position[i]);
+            foreach (var follower in followers[i])
+            {
+                leaders[follower]++;
+            }
+        }
+
+        return new GenerationOrder([.. followers.Select(f => f.ToArray())], leaders, [.. sequence]);
+    }
+}

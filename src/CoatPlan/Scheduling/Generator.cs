@@ -1,0 +1,498 @@
+namespace CoatPlan.Scheduling;
+
+/// <summary>
+/// Makes a schedule one activity at a time, each as early as what is placed permits. Where windows have closed, the activity they are counted
+/// from is taken out again, with all that followed from it, and may only come back later.
+/// </summary>
+/// <remarks>
+/// Source of the method: B. Franck, K. Neumann, C. Schwindt, "Truncated branch-and-bound, schedule-construction, and schedule-improvement
+/// procedures for resource-constrained project scheduling", OR Spektrum 23 (2001). Extended here by calendars, start rules, either/or windows, holds and avoidances.
+/// </remarks>
+internal sealed class Generator
+{
+    // Up to this size everything that starts after an activity taken out is taken out too, so that it may close up.
+    private const int RepackedCount = 300;
+
+    private readonly Frame frame;
+    private readonly GenerationOrder order;
+    private readonly Heads heads;
+    private readonly Profile[] use;
+    private readonly SharedSpace space;
+    private readonly Placement[] placements;
+    private readonly bool[] isPlaced;
+    private readonly int[] floors;
+    private readonly int[] missing;
+    private readonly int[] windows;
+    private readonly PriorityQueue<int, long> ready = new();
+    private readonly List<int> parked = [];
+    private readonly bool[] isQueued;
+    private readonly bool[] isMarked;
+    private readonly Stack<int> marking = new();
+    private readonly List<int> takenOut = [];
+
+    private int[] ranks = [];
+    private int[] onlyWindows = [];
+    private int placedCount;
+
+    public Generator(Frame frame, GenerationOrder order, Heads heads)
+    {
+        this.frame = frame;
+        this.order = order;
+        this.heads = heads;
+        use = [.. frame.Capacity.Select(_ => new Profile())];
+        space = new SharedSpace(frame);
+        placements = new Placement[frame.Count];
+        isPlaced = new bool[frame.Count];
+        floors = new int[frame.Count];
+        missing = new int[frame.Count];
+        windows = new int[frame.Links.Length];
+        isQueued = new bool[frame.Count];
+        isMarked = new bool[frame.Count];
+    }
+
+    private enum Step
+    {
+        Placed,
+        Parked,
+        Unscheduled,
+        Stuck,
+    }
+
+    /// <summary>Why the last run came to a stop; null when it placed everything or was cut off.</summary>
+    public Blockage? Blockage { get; private set; }
+
+    /// <summary>What the last run placed.</summary>
+    public IReadOnlyList<Placement> Placements => placements;
+
+    public ImmutableArray<Placement?> Placed => [.. Enumerable.Range(0, frame.Count).Select(i => isPlaced[i] ? placements[i] : (Placement?)null)];
+
+    public int PlacedCount => placedCount;
+
+    /// <summary>Generates one schedule.</summary>
+    /// <param name="priority">For each activity its rank; of those that can be placed next, the lowest is.</param>
+    /// <param name="onlyWindow">For each link the one window to use, or −1 for whichever gives the earliest start.</param>
+    /// <param name="cutOff">The run is given up as soon as something ends after this minute.</param>
+    /// <returns>Whether everything was placed.</returns>
+    public bool Run(int[] priority, int[] onlyWindow, int cutOff)
+    {
+        ranks = priority;
+        onlyWindows = onlyWindow;
+        Reset();
+
+        var budget = 100 + (10 * frame.Count);
+        while (placedCount < frame.Count)
+        {
+            if (!ready.TryDequeue(out var activity, out _))
+            {
+                Blockage ??= HeldUp();
+                return false;
+            }
+
+            isQueued[activity] = false;
+            if (isPlaced[activity] || missing[activity] > 0)
+            {
+                continue;
+            }
+
+            var step = TryPlace(activity);
+            if (step == Step.Stuck)
+            {
+                return false;
+            }
+
+            if (step == Step.Placed && placements[activity].End > cutOff)
+            {
+                return false;
+            }
+
+            if (step == Step.Unscheduled && --budget < 0)
+            {
+                Blockage = new Blockage(
+                    frame.IdOf(activity), new Reason(ReasonKind.Together), Math.Max(floors[activity], heads[activity].Start), frame.Horizon);
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    public Schedule ToSchedule()
+    {
+        var inUse = new int[frame.Links.Length];
+        for (var l = 0; l < inUse.Length; l++)
+        {
+            var link = frame.Links[l];
+            inUse[l] = frame.IsFixed[link.To] ? link.WindowHolding(placements[link.From], placements[link.To].Start)
+                : windows[l] < 0 ? link.WindowHolding(placements[link.From], placements[link.To].Start, addedWork: 0)
+                : windows[l];
+        }
+
+        return new Schedule([.. placements], [.. inUse]);
+    }
+
+    private void Reset()
+    {
+        foreach (var profile in use)
+        {
+            profile.Clear();
+        }
+
+        space.Clear();
+        ready.Clear();
+        parked.Clear();
+        Array.Clear(isPlaced);
+        Array.Clear(isQueued);
+        Array.Fill(windows, -1);
+        order.Leaders.CopyTo(missing, 0);
+        Blockage = null;
+        placedCount = 0;
+        for (var i = 0; i < frame.Count; i++)
+        {
+            floors[i] = heads[i].Start;
+        }
+
+        for (var i = 0; i < frame.Count; i++)
+        {
+            if (frame.Activities[i].Fixed is { } fact)
+            {
+                Place(i, fact);
+            }
+        }
+
+        for (var i = 0; i < frame.Count; i++)
+        {
+            Enqueue(i);
+        }
+    }
+
+    private void Enqueue(int activity)
+    {
+        if (missing[activity] == 0 && !isPlaced[activity] && !isQueued[activity])
+        {
+            isQueued[activity] = true;
+            ready.Enqueue(activity, ((long)ranks[activity] << 32) | (uint)activity);
+        }
+    }
+
+    private Step TryPlace(int activity)
+    {
+        var t = floors[activity];
+        while (true)
+        {
+            var fromT = t;
+            var addedWork = 0;
+            foreach (var l in frame.Incoming[activity])
+            {
+                var link = frame.Links[l];
+                if (!isPlaced[link.From])
+                {
+                    windows[l] = -1;
+                    continue;
+                }
+
+                var (start, window) = Windows.NextStart(link, placements[link.From], t, onlyWindows[l]);
+                if (window < 0)
+                {
+                    return PushAnchor(activity, l, t);
+                }
+
+                t = start;
+                windows[l] = window;
+                addedWork += link.Windows[window].AddedWork;
+            }
+
+            if (t > fromT)
+            {
+                continue;
+            }
+
+            if (frame.First(activity, t, addedWork) is not { } at)
+            {
+                return Stuck(Explain.NeverFits(frame, activity, t, addedWork));
+            }
+
+            if (at.Start > t)
+            {
+                t = at.Start;
+                continue;
+            }
+
+            var free = Math.Max(FreeFrom(activity, at), space.ClearFrom(activity, at));
+            if (free == Profile.Never)
+            {
+                parked.Add(activity);
+                return Step.Parked;
+            }
+
+            if (free > t)
+            {
+                t = free;
+                continue;
+            }
+
+            if (Behind(activity, at) is not { } behind)
+            {
+                Place(activity, at);
+                return Step.Placed;
+            }
+
+            var later = LaterFor(behind, at);
+            if (later <= t)
+            {
+                return PushFollower(activity, behind, at);
+            }
+
+            t = later;
+        }
+    }
+
+    // A link to something already placed whose windows the placement would not meet.
+    private int? Behind(int activity, Placement at)
+    {
+        foreach (var l in frame.Outgoing[activity])
+        {
+            var link = frame.Links[l];
+            if (isPlaced[link.To] && !frame.IsFixed[link.To] && link.WindowHolding(at, placements[link.To].Start, addedWork: 0) < 0)
+            {
+                return l;
+            }
+        }
+
+        return null;
+    }
+
+    private int LaterFor(int l, Placement at)
+    {
+        var link = frame.Links[l];
+        var start = placements[link.To].Start;
+        var closed = Array.Exists(link.Windows, w => w.Most is { } most && most.After(at) < start);
+        return closed ? Windows.AnchorFor(frame, link, at.Start, start, onlyWindows[l]) : at.Start;
+    }
+
+    private int FreeFrom(int activity, Placement at)
+    {
+        var free = at.Start;
+        foreach (var demand in frame.Demands[activity])
+        {
+            free = Math.Max(free, use[demand.Resource].FreeFrom(at.Start, at.End, demand.Amount, frame.Capacity[demand.Resource]));
+        }
+
+        foreach (var h in frame.HoldsFrom[activity])
+        {
+            var hold = frame.Holds[h];
+            var end = HoldEnd(hold, activity, at);
+            free = Math.Max(free, use[hold.Resource].FreeFrom(at.Start, end, AlsoHeld(hold, activity, at, end), frame.Capacity[hold.Resource]));
+            free = Math.Max(free, use[hold.Resource].FreeFrom(at.Start, at.End, hold.Amount + frame.OwnUse(activity, h), frame.Capacity[hold.Resource]));
+        }
+
+        return free;
+    }
+
+    // What the activity's holds on one resource keep together up to the end of one of them.
+    private int AlsoHeld(FrameHold hold, int activity, Placement at, int end)
+    {
+        var amount = 0;
+        foreach (var h in frame.HoldsFrom[activity])
+        {
+            var other = frame.Holds[h];
+            amount += other.Resource == hold.Resource && HoldEnd(other, activity, at) >= end ? other.Amount : 0;
+        }
+
+        return amount;
+    }
+
+    private int HoldEnd(FrameHold hold, int activity, Placement at) =>
+        hold.Until == activity ? hold.GivenBackAt(at.End)
+        : isPlaced[hold.Until] ? Math.Max(at.Start, hold.GivenBackAt(placements[hold.Until].End))
+        : Profile.Never;
+
+    private void Place(int activity, Placement at)
+    {
+        placements[activity] = at;
+        isPlaced[activity] = true;
+        placedCount++;
+        AddUse(activity, 1);
+        space.Add(activity, at);
+        foreach (var follower in order.Followers[activity])
+        {
+            missing[follower]--;
+            Enqueue(follower);
+        }
+
+        if (frame.HoldsUntil[activity].Length > 0)
+        {
+            Unpark();
+        }
+    }
+
+    private void Unpark()
+    {
+        foreach (var activity in parked)
+        {
+            Enqueue(activity);
+        }
+
+        parked.Clear();
+    }
+
+    // Adds (sign 1) or takes away (sign -1) what an activity and its holds use, while it counts as placed.
+    private void AddUse(int activity, int sign)
+    {
+        var at = placements[activity];
+        foreach (var demand in frame.Demands[activity])
+        {
+            use[demand.Resource].Add(at.Start, at.End, sign * demand.Amount);
+        }
+
+        foreach (var h in frame.HoldsFrom[activity])
+        {
+            var hold = frame.Holds[h];
+            use[hold.Resource].Add(at.Start, HoldEnd(hold, activity, at), sign * hold.Amount);
+        }
+
+        foreach (var h in frame.HoldsUntil[activity])
+        {
+            var hold = frame.Holds[h];
+            if (hold.From != activity && isPlaced[hold.From])
+            {
+                var givenBack = Math.Max(placements[hold.From].Start, hold.GivenBackAt(at.End));
+                use[hold.Resource].Add(givenBack, Profile.Never, -sign * hold.Amount);
+            }
+        }
+    }
+
+    private Step PushAnchor(int activity, int l, int start)
+    {
+        var link = frame.Links[l];
+        var anchor = link.From;
+        var blockage = Explain.MissedWindow(frame, activity, l, start);
+        if (frame.IsFixed[anchor])
+        {
+            return Stuck(blockage);
+        }
+
+        var addedWork = frame.Incoming[anchor].Where(i => windows[i] >= 0).Sum(i => frame.Links[i].Windows[windows[i]].AddedWork);
+        var needed = Windows.AnchorFor(frame, link, placements[anchor].Start + 1, start, onlyWindows[l], addedWork);
+        return Push(activity, anchor, needed, blockage);
+    }
+
+    private Step PushFollower(int activity, int l, Placement at)
+    {
+        var link = frame.Links[l];
+        var needed = int.MaxValue;
+        foreach (var window in link.Windows)
+        {
+            needed = Math.Min(needed, window.Least.After(at));
+        }
+
+        var reason = new Reason(ReasonKind.LeastWait) { Link = l, Other = frame.IdOf(link.To) };
+        return Push(activity, link.To, needed, new Blockage(frame.IdOf(activity), reason, at.Start, frame.Horizon));
+    }
+
+    private Step Push(int activity, int other, int needed, Blockage blockage)
+    {
+        if (frame.First(other, Math.Max(needed, placements[other].Start + 1)) is not { } later)
+        {
+            return Stuck(blockage);
+        }
+
+        floors[other] = later.Start;
+        TakeOut(other);
+        Enqueue(activity);
+        return Step.Unscheduled;
+    }
+
+    private void TakeOut(int first)
+    {
+        var from = placements[first].Start;
+        Mark(first);
+        if (frame.Count <= RepackedCount)
+        {
+            for (var i = 0; i < frame.Count; i++)
+            {
+                if (isPlaced[i] && placements[i].Start > from)
+                {
+                    Mark(i);
+                }
+            }
+        }
+
+        takenOut.Clear();
+        while (marking.TryPop(out var activity))
+        {
+            takenOut.Add(activity);
+            isMarked[activity] = false;
+            MarkWhatFollowed(activity);
+            AddUse(activity, -1);
+            space.Remove(activity, placements[activity]);
+            isPlaced[activity] = false;
+            placedCount--;
+            foreach (var follower in order.Followers[activity])
+            {
+                missing[follower]++;
+            }
+        }
+
+        Unpark();
+        foreach (var activity in takenOut)
+        {
+            Enqueue(activity);
+        }
+    }
+
+    private void Mark(int activity)
+    {
+        if (isPlaced[activity] && !isMarked[activity] && !frame.IsFixed[activity])
+        {
+            isMarked[activity] = true;
+            marking.Push(activity);
+        }
+    }
+
+    private void MarkWhatFollowed(int activity)
+    {
+        foreach (var follower in order.Followers[activity])
+        {
+            Mark(follower);
+        }
+
+        // A hold that opens again reaches into what others took after it had been given back.
+        foreach (var h in frame.HoldsUntil[activity])
+        {
+            var hold = frame.Holds[h];
+            if (!isPlaced[hold.From] || hold.From == activity)
+            {
+                continue;
+            }
+
+            var givenBack = hold.GivenBackAt(placements[activity].End);
+            for (var i = 0; i < frame.Count; i++)
+            {
+                if (i != activity && isPlaced[i] && placements[i].End > givenBack && Uses(i, hold.Resource))
+                {
+                    Mark(i);
+                }
+            }
+        }
+    }
+
+    private bool Uses(int activity, int resource) =>
+        Array.Exists(frame.Demands[activity], d => d.Resource == resource)
+        || Array.Exists(frame.HoldsFrom[activity], h => frame.Holds[h].Resource == resource);
+
+    private Step Stuck(Blockage blockage)
+    {
+        Blockage = blockage;
+        return Step.Stuck;
+    }
+
+    private Blockage HeldUp()
+    {
+        var activity = parked.Count > 0 ? parked[0] : 0;
+        var hold = frame.Holds.FirstOrDefault(h => isPlaced[h.From] && !isPlaced[h.Until] && Uses(activity, h.Resource));
+        var reason = hold is null
+            ? new Reason(ReasonKind.Together)
+            : new Reason(ReasonKind.Resource) { Resource = frame.ResourceName(hold.Resource), Other = frame.IdOf(hold.From) };
+        return new Blockage(frame.IdOf(activity), reason, floors[activity], frame.Horizon);
+    }
+}

@@ -1,0 +1,114 @@
+namespace CoatPlan.Scheduling;
+
+/// <summary>
+/// The earliest placement of each activity that calendars, start rules and windows permit when resources and avoidances are set aside:
+/// the critical path through calendars. Raised from below until nothing moves, so every value is a bound at any time.
+/// </summary>
+internal sealed class Heads
+{
+    private readonly Frame frame;
+    private readonly Placement[] earliest;
+
+    private Heads(Frame frame)
+    {
+        this.frame = frame;
+        earliest = new Placement[frame.Count];
+    }
+
+    /// <summary>Why there can be no schedule; null when the bounds leave room.</summary>
+    public Blockage? Blockage { get; private set; }
+
+    public Placement this[int activity] => earliest[activity];
+
+    /// <summary>The latest of the earliest ends.</summary>
+    public int Finish => earliest.Length == 0 ? 0 : earliest.Max(p => p.End);
+
+    public static Heads Of(Frame frame)
+    {
+        var heads = new Heads(frame);
+        heads.Raise();
+        return heads;
+    }
+
+    private void Raise()
+    {
+        for (var i = 0; i < frame.Count; i++)
+        {
+            if (frame.First(i, int.MinValue) is not { } first)
+            {
+                Blockage = Explain.NeverFits(frame, i, int.MinValue);
+                return;
+            }
+
+            earliest[i] = first;
+        }
+
+        var waiting = new Queue<int>(Enumerable.Range(0, frame.Count));
+        var isWaiting = new bool[frame.Count];
+        Array.Fill(isWaiting, true);
+
+        // Round a cycle of windows and calendars the bounds may creep up a minute at a time; they are bounds wherever this stops.
+        var budget = 20_000 + (50 * frame.Links.Length);
+        while (budget > 0 && Blockage is null && waiting.TryDequeue(out var i))
+        {
+            isWaiting[i] = false;
+            foreach (var l in frame.Outgoing[i])
+            {
+                budget--;
+                var link = frame.Links[l];
+                if (!frame.IsFixed[link.To])
+                {
+                    RaiseTo(link.To, LeastStart(link, earliest[i]), l);
+                }
+            }
+
+            foreach (var l in frame.Incoming[i])
+            {
+                budget--;
+                var link = frame.Links[l];
+                if (!frame.IsFixed[link.To] && Array.TrueForAll(link.Windows, w => w.Most is not null))
+                {
+                    RaiseTo(link.From, LatestAnchor(link, earliest[i].Start), l);
+                }
+            }
+        }
+
+        void RaiseTo(int activity, int start, int link)
+        {
+            if (start <= earliest[activity].Start || Blockage is not null)
+            {
+                return;
+            }
+
+            if (frame.IsFixed[activity] || frame.First(activity, start) is not { } raised)
+            {
+                Blockage = frame.IsFixed[activity]
+                    ? Explain.MissedWindow(frame, frame.Links[link].To, link, earliest[frame.Links[link].To].Start)
+                    : Explain.NeverFits(frame, activity, start);
+                return;
+            }
+
+            earliest[activity] = raised;
+            if (!isWaiting[activity])
+            {
+                isWaiting[activity] = true;
+                waiting.Enqueue(activity);
+            }
+        }
+    }
+
+    // Added work ends the earlier activity later and may keep a window open longer; the bound allows for all of it.
+    private int LatestAnchor(FrameLink link, int start) =>
+        Windows.AnchorFor(frame, link, earliest[link.From].Start, start, addedWork: frame.MostAddedWork[link.From]);
+
+    private static int LeastStart(FrameLink link, Placement from)
+    {
+        var least = int.MaxValue;
+        foreach (var window in link.Windows)
+        {
+            least = Math.Min(least, window.Least.After(from));
+        }
+
+        return least;
+    }
+}

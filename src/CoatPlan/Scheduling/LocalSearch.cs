@@ -1,0 +1,140 @@
+namespace CoatPlan.Scheduling;
+
+/// <summary>Generates schedules in many orders: first those of priority rules, then small changes to the best order so far.</summary>
+internal sealed class LocalSearch
+{
+    // Up to this many activities the passes asked for are made; above it their number falls with the square, as a pass takes longer too.
+    private const int FullCount = 200;
+
+    private const ulong Seed = 20_010_301;
+
+    private readonly Frame frame;
+    private readonly GenerationOrder order;
+    private readonly Heads heads;
+    private readonly Generator generator;
+    private readonly Func<Schedule, long>? preference;
+    private readonly Draws draws = new(Seed);
+    private readonly int[] choices;
+
+    private int[] bestRanks = [];
+    private int[] bestWindows = [];
+    private Worth bestWorth;
+    private int mostPlaced = -1;
+
+    public LocalSearch(Frame frame, GenerationOrder order, Heads heads, Func<Schedule, long>? preference)
+    {
+        this.frame = frame;
+        this.order = order;
+        this.heads = heads;
+        this.preference = preference;
+        generator = new Generator(frame, order, heads);
+        choices = [.. Enumerable.Range(0, frame.Links.Length).Where(l => frame.Links[l].Windows.Length > 1)];
+    }
+
+    /// <summary>The best schedule so far; null when none was found.</summary>
+    public Schedule? Best { get; private set; }
+
+    /// <summary>Why the run that placed most came to a stop.</summary>
+    public Blockage? Blockage { get; private set; }
+
+    /// <summary>What the run that placed most placed.</summary>
+    public ImmutableArray<Placement?> Placed { get; private set; } = [];
+
+    /// <summary>Makes up to a number of passes, fewer where the network is large or the bound is reached and nothing else is asked for.</summary>
+    public void Run(int passes, int lowerBound)
+    {
+        var left = frame.Count <= FullCount ? passes : Math.Max(1, (int)((long)passes * FullCount * FullCount / ((long)frame.Count * frame.Count)));
+        var anyWindow = new int[frame.Links.Length];
+        Array.Fill(anyWindow, -1);
+
+        foreach (var ranks in Ranks.ByRules(frame, order, heads))
+        {
+            if (left-- <= 0 || IsDone(lowerBound))
+            {
+                return;
+            }
+
+            Try(ranks, anyWindow);
+        }
+
+        while (left-- > 0 && !IsDone(lowerBound))
+        {
+            if (Best is null)
+            {
+                Try(Shuffled(), anyWindow);
+            }
+            else
+            {
+                var (ranks, windows) = Neighbour();
+                Try(ranks, windows);
+            }
+        }
+    }
+
+    private bool IsDone(int lowerBound) => Best is not null && preference is null && Best.Finish <= lowerBound;
+
+    private void Try(int[] ranks, int[] windows)
+    {
+        if (!generator.Run(ranks, windows, Best?.Finish ?? int.MaxValue))
+        {
+            if (Best is null && generator.Blockage is not null && generator.PlacedCount > mostPlaced)
+            {
+                mostPlaced = generator.PlacedCount;
+                Blockage = generator.Blockage;
+                Placed = generator.Placed;
+            }
+
+            return;
+        }
+
+        var schedule = generator.ToSchedule();
+        var worth = Worth.Of(schedule, preference);
+        if (Best is null || worth.CompareTo(bestWorth) < 0)
+        {
+            Best = schedule;
+            bestWorth = worth;
+        }
+
+        if (worth.CompareTo(bestWorth) <= 0)
+        {
+            bestRanks = Ranks.ByStart(schedule, ranks);
+            bestWindows = windows;
+        }
+    }
+
+    private int[] Shuffled()
+    {
+        var sequence = Enumerable.Range(0, frame.Count).ToArray();
+        for (var i = sequence.Length - 1; i > 0; i--)
+        {
+            var j = draws.Below(i + 1);
+            (sequence[i], sequence[j]) = (sequence[j], sequence[i]);
+        }
+
+        return Ranks.InOrder(sequence);
+    }
+
+    private (int[] Ranks, int[] Windows) Neighbour()
+    {
+        var windows = bestWindows;
+        if (choices.Length > 0 && draws.Below(3) == 0)
+        {
+            windows = [.. bestWindows];
+            var link = choices[draws.Below(choices.Length)];
+            windows[link] = draws.Below(frame.Links[link].Windows.Length + 1) - 1;
+        }
+
+        var sequence = new List<int>(Enumerable.Range(0, frame.Count).OrderBy(i => bestRanks[i]));
+        for (var moves = 1 + draws.Below(3); moves > 0; moves--)
+        {
+            var from = draws.Below(sequence.Count);
+            var reach = 1 + draws.Below(Math.Max(1, sequence.Count / 2));
+            var to = Math.Clamp(from + (draws.Below(2) == 0 ? -reach : reach), 0, sequence.Count - 1);
+            var moved = sequence[from];
+            sequence.RemoveAt(from);
+            sequence.Insert(to, moved);
+        }
+
+        return (Ranks.InOrder(sequence), windows);
+    }
+}

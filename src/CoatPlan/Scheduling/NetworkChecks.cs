@@ -1,0 +1,96 @@
+namespace CoatPlan.Scheduling;
+
+/// <summary>What a caller must get right before a network can be scheduled.</summary>
+internal static class NetworkChecks
+{
+    /// <summary>The longest horizon: twenty years of minutes, so that sums of waits stay far from the limits of a whole number.</summary>
+    public const int LongestHorizon = 20 * 366 * 24 * 60;
+
+    /// <summary>Throws when a name is unknown or given twice, or a figure is outside its range.</summary>
+    /// <exception cref="ArgumentException">Names the value and the range.</exception>
+    public static void Require(Network network)
+    {
+        if (network.Horizon is <= 0 or > LongestHorizon)
+        {
+            throw Wrong($"A horizon must lie between 1 and {LongestHorizon}, not {network.Horizon}.");
+        }
+
+        var resources = Names("resource", network.Resources.Select(r => r.Name));
+        var activities = Names("activity", network.Activities.Select(a => a.Id));
+
+        foreach (var resource in network.Resources)
+        {
+            NotNegative("The capacity of", resource.Name, resource.Capacity);
+        }
+
+        foreach (var activity in network.Activities)
+        {
+            NotNegative("The work of", activity.Id, activity.Work);
+            foreach (var demand in activity.Demands)
+            {
+                Known("resource", resources, demand.Resource);
+                NotNegative("A demand of", activity.Id, demand.Amount);
+            }
+
+            if (activity.Fixed is { } fact && fact.End < fact.Start)
+            {
+                throw Wrong($"The fact {activity.Id} must not end before it starts, at {fact.End} and {fact.Start}.");
+            }
+        }
+
+        foreach (var link in network.Links)
+        {
+            Known("activity", activities, link.From);
+            Known("activity", activities, link.To);
+            if (link.Windows.IsDefaultOrEmpty)
+            {
+                throw Wrong($"The link from {link.From} to {link.To} must have at least one window.");
+            }
+
+            foreach (var window in link.Windows)
+            {
+                NotNegative("Work added by a link to", link.To, window.AddedWork);
+            }
+        }
+
+        foreach (var hold in network.Holds)
+        {
+            Known("resource", resources, hold.Resource);
+            Known("activity", activities, hold.FromActivity);
+            Known("activity", activities, hold.UntilActivity);
+            NotNegative("A hold of", hold.Resource, hold.Amount);
+        }
+    }
+
+    private static HashSet<string> Names(string sort, IEnumerable<string> names)
+    {
+        var seen = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var name in names)
+        {
+            if (!seen.Add(name))
+            {
+                throw Wrong($"Each {sort} must have its own name; {name} is given twice.");
+            }
+        }
+
+        return seen;
+    }
+
+    private static void Known(string sort, HashSet<string> names, string name)
+    {
+        if (!names.Contains(name))
+        {
+            throw Wrong($"The {sort} {name} is not one of the network's {names.Count}.");
+        }
+    }
+
+    private static void NotNegative(string what, string name, int value)
+    {
+        if (value < 0)
+        {
+            throw Wrong($"{what} {name} must be 0 or more, not {value}.");
+        }
+    }
+
+    private static ArgumentException Wrong(FormattableString message) => new(FormattableString.Invariant(message));
+}

@@ -1,0 +1,53 @@
+namespace CoatPlan.Scheduling;
+
+/// <summary>Orders in which activities may be taken when a schedule is generated.</summary>
+internal static class Ranks
+{
+    /// <summary>The orders of the usual priority rules, the most promising first.</summary>
+    public static IEnumerable<int[]> ByRules(Frame frame, GenerationOrder order, Heads heads)
+    {
+        var tails = Tails.Of(frame, order, heads);
+        var followers = FollowersInAll(frame, order);
+        var all = Enumerable.Range(0, frame.Count).ToArray();
+
+        yield return InOrder(all.OrderByDescending(i => tails[i]));
+        yield return InOrder(all.OrderBy(i => heads[i].Start).ThenByDescending(i => tails[i]));
+        yield return InOrder(all.OrderByDescending(i => tails[i] + heads[i].Start).ThenByDescending(i => tails[i]));
+        yield return InOrder(all.OrderByDescending(i => followers[i]).ThenByDescending(i => tails[i]));
+        yield return InOrder(all.OrderByDescending(i => frame.Demands[i].Sum(d => (double)d.Amount / Math.Max(1, frame.Capacity[d.Resource]))));
+        yield return InOrder(all);
+    }
+
+    /// <summary>The order in which activities start in a schedule.</summary>
+    public static int[] ByStart(Schedule schedule, int[] before) =>
+        InOrder(Enumerable.Range(0, before.Length).OrderBy(i => schedule.Placements[i].Start).ThenBy(i => before[i]));
+
+    /// <summary>For each activity its place in an order.</summary>
+    public static int[] InOrder(IEnumerable<int> order)
+    {
+        var sequence = order.ToArray();
+        var ranks = new int[sequence.Length];
+        for (var i = 0; i < sequence.Length; i++)
+        {
+            ranks[sequence[i]] = i;
+        }
+
+        return ranks;
+    }
+
+    // How much hangs on each, counted along every path; a rank needs no more than that.
+    private static double[] FollowersInAll(Frame frame, GenerationOrder order)
+    {
+        var inAll = new double[frame.Count];
+        for (var s = order.Sequence.Length - 1; s >= 0; s--)
+        {
+            var i = order.Sequence[s];
+            foreach (var follower in order.Followers[i])
+            {
+                inAll[i] += 1 + inAll[follower];
+            }
+        }
+
+        return inAll;
+    }
+}
