@@ -6,5 +6,5 @@ namespace CoatPlan.Scheduling;
 public sealed record Schedule(ImmutableArray<Placement> Placements, ImmutableArray<int> WindowInUse)
 {
     /// <summary>The latest end of all, 0 for a network without activities.</summary>
-    public int Finish { get; } = Placements.IsEmpty ? 0 : Placements.Max(p => p.End);
+    public int Finish => Placements.IsEmpty ? 0 : Placements.Max(p => p.End);
 }

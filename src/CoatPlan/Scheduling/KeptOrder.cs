@@ -1,0 +1,96 @@
+namespace CoatPlan.Scheduling;
+
+/// <summary>Something that an activity leaves or takes is gone, or given back, before another starts, as it is in a schedule.</summary>
+/// <param name="Before">The activity after whose end it is gone.</param>
+/// <param name="After">The activity that starts then or later.</param>
+/// <param name="Gone">From the first one's end to the minute from which the other may start; null means at the end.</param>
+internal sealed record KeptOrder(int Before, int After, Func<int, int>? Gone)
+{
+    // A stretch is kept apart from this many that follow it; those after them follow in turn.
+    private const int Followers = 16;
+
+    public int GoneAt(int end) => Gone is null ? end : Math.Max(end, Gone(end));
+
+    /// <summary>The order in which a schedule shares its resources and its space: any starts that keep it share them as well.</summary>
+    public static List<KeptOrder> Of(Scheduled scheduled)
+    {
+        var orders = new List<KeptOrder>();
+        for (var r = 0; r < scheduled.Stretches.Length; r++)
+        {
+            AddHandovers(scheduled.Stretches[r], scheduled.Frame.Capacity[r], orders);
+        }
+
+        AddAvoidances(scheduled, orders);
+        return orders;
+    }
+
+    // Each unit of a resource goes from hand to hand; whoever takes it takes it from those who gave theirs back longest ago.
+    private static void AddHandovers(Scheduled.Stretch[] stretches, int capacity, List<KeptOrder> orders)
+    {
+        var inUse = new PriorityQueue<(Scheduled.Stretch Giver, int Amount), (int, int)>();
+        var free = new Queue<(Scheduled.Stretch? Giver, int Amount)>();
+        free.Enqueue((null, capacity));
+        foreach (var (taker, number) in stretches.Select((s, n) => (s, n)))
+        {
+            while (inUse.TryPeek(out var next, out var key) && key.Item1 <= taker.Start)
+            {
+                inUse.Dequeue();
+                free.Enqueue((next.Giver, next.Amount));
+            }
+
+            var wanted = taker.Amount;
+            while (wanted > 0 && free.TryPeek(out var next))
+            {
+                if (next.Giver is { } giver && giver.Until != taker.From)
+                {
+                    orders.Add(new KeptOrder(giver.Until, taker.From, giver.Hold is null ? null : giver.Hold.Release));
+                }
+
+                if (next.Amount > wanted)
+                {
+                    var rest = free.Count - 1;
+                    free.Dequeue();
+                    free.Enqueue((next.Giver, next.Amount - wanted));
+                    for (; rest > 0; rest--)
+                    {
+                        free.Enqueue(free.Dequeue());
+                    }
+
+                    wanted = 0;
+                }
+                else
+                {
+                    free.Dequeue();
+                    wanted -= next.Amount;
+                }
+            }
+
+            inUse.Enqueue((taker, taker.Amount - wanted), (taker.End, number));
+        }
+    }
+
+    private static void AddAvoidances(Scheduled scheduled, List<KeptOrder> orders)
+    {
+        var frame = scheduled.Frame;
+        var placements = scheduled.Schedule.Placements;
+        var byStart = Enumerable.Range(0, frame.Count).OrderBy(i => placements[i].Start).ThenBy(i => i).ToArray();
+        foreach (var kind in frame.Kinds.Keys)
+        {
+            var avoiders = byStart.SelectMany(i => frame.Activities[i].Avoids.Where(a => a.Kind == kind).Select(a => (Activity: i, a.ExceptKey))).ToArray();
+            var leavers = byStart.SelectMany(i => frame.Activities[i].Presences.Where(p => p.Kind == kind).Select(p => (Activity: i, Presence: p))).ToArray();
+            foreach (var (avoider, exceptKey) in avoiders)
+            {
+                var at = placements[avoider];
+                var following = leavers.Where(l => l.Activity != avoider && l.Presence.Key != exceptKey && placements[l.Activity].Start >= at.End);
+                orders.AddRange(following.Take(Followers).Select(l => new KeptOrder(avoider, l.Activity, null)));
+            }
+
+            foreach (var (leaver, presence) in leavers)
+            {
+                var gone = Frame.GoneAt(presence, placements[leaver].End);
+                var following = avoiders.Where(a => a.Activity != leaver && a.ExceptKey != presence.Key && placements[a.Activity].Start >= gone);
+                orders.AddRange(following.Take(Followers).Select(a => new KeptOrder(leaver, a.Activity, presence.Until)));
+            }
+        }
+    }
+}
