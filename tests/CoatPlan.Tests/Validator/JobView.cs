@@ -69,7 +69,7 @@ internal sealed record JobView
             Systems = root.Map("systems").Entries().ToImmutableDictionary(entry => entry.Key, entry => ReadLayers(entry.Value)),
             Surfaces = surfaces,
             Have = root.Map("have").Entries().Where(entry => Cans(entry.Value) is not null).ToImmutableDictionary(entry => entry.Key, entry => Cans(entry.Value)!.Value),
-            Done = [.. root.List("done").OfType<YamlMappingNode>().Select(node => ReadDone(node, surfaces))],
+            Done = [.. root.List("done").OfType<YamlMappingNode>().Select(node => ReadDone(node, surfaces, WallMinutes.Read(root.Text("as-of") ?? root.Text("start")!)))],
         };
     }
 
@@ -139,13 +139,13 @@ internal sealed record JobView
     private static double? ReadRoom(YamlMappingNode? room) =>
         room is null ? null : Reading.Metres(room.Text("length")) * Reading.Metres(room.Text("width")) * Reading.Metres(room.Text("height"));
 
-    private static JobDone ReadDone(YamlMappingNode node, ImmutableArray<JobSurface> surfaces)
+    private static JobDone ReadDone(YamlMappingNode node, ImmutableArray<JobSurface> surfaces, double now)
     {
         var names = node.List("surfaces").OfType<YamlScalarNode>().Select(item => item.Value!).Concat(node.Text("surface") is { } one ? [one] : []);
         var ids = names.Select(name => surfaces.Any(surface => surface.Id == name) ? name : IdOf(name));
         return new JobDone(
             [.. ids], node.Text("operation")?.ToLowerInvariant().Replace(' ', '-'), Whole(node.Text("layer")), Whole(node.Text("coat")),
-            WallMinutes.TryRead(node.Text("at") ?? "") ?? 0);
+            WallMinutes.TryRead(node.Text("at") ?? "") ?? now);
     }
 
     private static int? Whole(string? text) =>
