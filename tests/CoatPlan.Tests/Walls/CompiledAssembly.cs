@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Reflection.Emit;
 using System.Reflection.Metadata;
 using System.Reflection.Metadata.Ecma335;
@@ -10,6 +11,8 @@ internal sealed class CompiledAssembly
 {
     private static readonly Dictionary<int, OpCode> s_opCodes = typeof(OpCodes).GetFields()
         .Where(field => field.FieldType == typeof(OpCode)).Select(field => (OpCode)field.GetValue(null)!).ToDictionary(code => (int)(ushort)code.Value);
+
+    private static readonly ConcurrentDictionary<string, Lazy<CompiledAssembly>> s_open = new(StringComparer.Ordinal);
 
     private readonly MetadataReader _reader;
     private readonly PEReader _file;
@@ -36,7 +39,9 @@ internal sealed class CompiledAssembly
     public ImmutableArray<string> References { get; }
 
     /// <param name="file">Name of an assembly file beside the tests.</param>
-    public static CompiledAssembly Open(string file)
+    public static CompiledAssembly Open(string file) => s_open.GetOrAdd(file, name => new Lazy<CompiledAssembly>(() => Read(name))).Value;
+
+    private static CompiledAssembly Read(string file)
     {
         using var stream = File.OpenRead(Path.Combine(AppContext.BaseDirectory, file));
         using var pe = new PEReader(stream);

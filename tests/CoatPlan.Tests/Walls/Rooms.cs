@@ -10,7 +10,7 @@ internal static class Rooms
     public static readonly ImmutableArray<(string Room, ImmutableArray<string> MayName)> Arrows =
     [
         ("Quantities", []),
-        ("Problems", []),
+        ("Problems", ["Quantities"]),
         ("Jobs", ["Quantities", "Problems"]),
         ("Presets", ["Quantities", "Problems", "Jobs"]),
         ("Areas", ["Quantities", "Jobs", "Presets"]),
