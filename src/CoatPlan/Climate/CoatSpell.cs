@@ -1,0 +1,183 @@
+namespace CoatPlan.Climate;
+
+/// <summary>When one coat may start on one piece.</summary>
+internal sealed class CoatSpell
+{
+    private readonly PlaceClimate place;
+    private readonly SurfaceCurve metal;
+    private readonly RateLaw law;
+    private readonly double need;
+    private readonly StartRules rules;
+    private readonly Stretches wet;
+    private readonly Stretches spraying;
+    private readonly Memo<Sprayed, Stretches> falling;
+
+    /// <summary>A coat of one product on one piece.</summary>
+    /// <param name="place">Where.</param>
+    /// <param name="metal">The piece.</param>
+    /// <param name="rules">What the label and the sky ask.</param>
+    /// <param name="law">How the film dries.</param>
+    /// <param name="need">How much of it until it can be touched.</param>
+    public CoatSpell(PlaceClimate place, SurfaceCurve metal, StartRules rules, RateLaw law, double need)
+    {
+        (this.place, this.metal, this.rules, this.law, this.need) = (place, metal, rules, law, need);
+        wet = new Stretches(metal, (day, index) => rules.MayBeWet(State(day, index)));
+        spraying = new Stretches(metal, (day, index) => rules.MaySpray(State(day, index)));
+        falling = new Memo<Sprayed, Stretches>(coat => new Stretches(metal, (day, index) =>
+            rules.MayBeWet(State(day, index)) && FirstBreachWithHeaterOff(day * Days<AirDay>.Minutes + index, coat.Minutes) is null));
+    }
+
+    /// <summary>The first permitted start from a minute on.</summary>
+    public int? First(int from, int minutes)
+    {
+        from = Math.Max(0, from);
+        if (place.HasOpenHeater)
+        {
+            return falling[new Sprayed(minutes)].NextPermitted(from, CoatStarts.HorizonMinutes);
+        }
+
+        while (wet.NextPermitted(from, CoatStarts.HorizonMinutes) is { } start && TouchDry(start, minutes) is { } dry)
+        {
+            // Whoever starts later is dry later: each start up to the forbidden minute meets it too.
+            if ((wet.NextForbidden(start, dry) ?? spraying.NextForbidden(start, start + minutes)) is not { } forbidden)
+            {
+                return start;
+            }
+
+            from = forbidden + 1;
+        }
+
+        return null;
+    }
+
+    /// <summary>The last permitted start that follows on a permitted one without a break.</summary>
+    public int Last(int start, int minutes)
+    {
+        if (place.HasOpenHeater)
+        {
+            return (falling[new Sprayed(minutes)].NextForbidden(start, CoatStarts.HorizonMinutes) ?? CoatStarts.HorizonMinutes + 1) - 1;
+        }
+
+        var forbidden = Earlier(
+            wet.NextForbidden(start, CoatStarts.HorizonMinutes), spraying.NextForbidden(start, CoatStarts.HorizonMinutes));
+        var (low, high) = (start, (forbidden ?? CoatStarts.HorizonMinutes + 1) - 1);
+        while (low < high)
+        {
+            var middle = low + (high - low + 1) / 2;
+            (low, high) = StaysPermitted(start, middle, minutes) ? (middle, high) : (low, middle - 1);
+        }
+
+        return low;
+    }
+
+    /// <summary>What would first go wrong with a start; null when nothing.</summary>
+    public (int Minute, Breach Breach)? FirstBreach(int start, int minutes)
+    {
+        if (place.HasOpenHeater)
+        {
+            return FirstBreachWithHeaterOff(start, minutes);
+        }
+
+        var dry = TouchDry(start, minutes);
+        var broken = Earlier(
+            wet.NextForbidden(start, dry ?? CoatStarts.HorizonMinutes), spraying.NextForbidden(start, start + minutes));
+        if (broken is { } minute)
+        {
+            var state = State(minute);
+            return (minute, (minute <= start + minutes ? rules.BrokenWhileSpraying(state) : rules.BrokenWhileWet(state))!.Value);
+        }
+
+        return dry is null ? (start, new Breach(StartRule.NeverDry, 0, 0)) : null;
+    }
+
+    /// <summary>The first minute after another at which a rule is no longer broken.</summary>
+    public int? Over(StartRule rule, int from)
+    {
+        for (var minute = from + 1; minute <= CoatStarts.HorizonMinutes; minute++)
+        {
+            if (rules.BrokenWhileSpraying(State(minute))?.Rule != rule)
+            {
+                return minute;
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>When the film can be touched; null: never.</summary>
+    public int? TouchDry(int start, int minutes) => metal.Drying(law).Reaches(start + minutes, need);
+
+    private bool StaysPermitted(int start, int last, int minutes) =>
+        TouchDry(last, minutes) is { } dry
+        && wet.NextForbidden(start, dry) is null
+        && spraying.NextForbidden(start, last + minutes) is null;
+
+    /// <summary>What goes wrong where the heater is off from the start of the coat, and what it gave the air fades.</summary>
+    private (int Minute, Breach Breach)? FirstBreachWithHeaterOff(int start, int minutes)
+    {
+        var (day, index) = AirCurve.Split(start);
+        var lift = metal.Air.Day(day).LiftKelvin![index];
+        var state = State(day, index);
+        var (done, rate) = (0.0, Rate(state));
+        for (var minute = start; minute <= start + minutes + Days<AirDay>.Minutes; minute++)
+        {
+            if ((minute <= start + minutes ? rules.BrokenWhileSpraying(state) : rules.BrokenWhileWet(state)) is { } breach)
+            {
+                return (minute, breach);
+            }
+
+            if (minute >= start + minutes && done >= need - CoatStarts.Rounding)
+            {
+                return null;
+            }
+
+            lift = metal.Air.Faded(lift);
+            state = Next(state, minute + 1, lift);
+            var next = Rate(state);
+            done += minute >= start + minutes ? (rate + next) / 2 : 0;
+            rate = next;
+        }
+
+        return (start, new Breach(StartRule.NeverDry, 0, 0));
+    }
+
+    private MinuteState Next(in MinuteState before, int minute, double lift)
+    {
+        var state = State(minute);
+        var (day, index) = AirCurve.Split(minute);
+        var outside = metal.Air.Day(day).Weather;
+        var air = outside.Celsius[index] + lift;
+        return state with
+        {
+            Air = air,
+            Relative = Humidity.RelativeFraction(air, outside.VapourPascals[index]),
+            Dew = Math.Min(air, Humidity.DewPointCelsius(outside.VapourPascals[index])),
+            Surface = metal.Step(before.Surface, before.Air, air),
+        };
+    }
+
+    private double Rate(in MinuteState now) => law.At(now.Surface, now.Air, now.Relative);
+
+    private MinuteState State(int minute)
+    {
+        var (day, index) = AirCurve.Split(minute);
+        return State(day, index);
+    }
+
+    private MinuteState State(int day, int index)
+    {
+        var air = metal.Air.Day(day);
+        var outside = air.Weather;
+        return new MinuteState(
+            air.Celsius[index], air.Relative[index], air.DewCelsius[index], metal.Day(day)[index],
+            outside.WindMetresPerSecond?[index] ?? 0, outside.RainMillimetres?[index] ?? 0, outside.Known?[index] ?? true,
+            (MinuteOfDay(place.Start) + index) % Days<AirDay>.Minutes);
+    }
+
+    private static int MinuteOfDay(LocalDateTime start) => start.Hour * 60 + start.Minute;
+
+    private static int? Earlier(int? one, int? other) => one is null || other < one ? other : one;
+
+    /// <summary>How long the spraying of a coat takes.</summary>
+    private readonly record struct Sprayed(int Minutes);
+}
