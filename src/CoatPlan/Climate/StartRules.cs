@@ -8,7 +8,13 @@ internal sealed class StartRules
     /// <summary>How far past a limit still counts as at it: what is left by rounding, K and shares alike.</summary>
     private const double Rounding = 1e-6;
 
-    private readonly CoatingLimits limits;
+    private readonly double airLow;
+    private readonly double airHigh;
+    private readonly double surfaceLow;
+    private readonly double surfaceHigh;
+    private readonly double dry;
+    private readonly double damp;
+    private readonly double aboveDew;
     private readonly bool outdoors;
     private readonly double windLimit;
     private readonly int nightFrom;
@@ -17,7 +23,10 @@ internal sealed class StartRules
     /// <summary>The rules of one label in one place.</summary>
     public StartRules(CoatingLimits limits, PlaceClimate place)
     {
-        this.limits = limits;
+        (airLow, airHigh) = (limits.AirLow.DegreesCelsius, limits.AirHigh.DegreesCelsius);
+        (surfaceLow, surfaceHigh) = (limits.SurfaceLow.DegreesCelsius, limits.SurfaceHigh.DegreesCelsius);
+        (dry, damp) = (limits.HumidityLow.DecimalFractions, limits.HumidityHigh.DecimalFractions);
+        aboveDew = limits.AboveDew.Kelvins;
         outdoors = place.Outdoors;
         windLimit = place.Figures.WindLimit.MetersPerSecond;
         nightFrom = MinuteOf(place.Figures.NightFrom);
@@ -35,13 +44,8 @@ internal sealed class StartRules
         BrokenWhileWet(now) ?? (MaySpray(now) ? null : new Breach(StartRule.Wind, now.Wind, windLimit));
 
     /// <summary>The first rule that is broken, once the spraying is over.</summary>
-    public Breach? BrokenWhileWet(in MinuteState now)
-    {
-        var (airLow, airHigh) = (limits.AirLow.DegreesCelsius, limits.AirHigh.DegreesCelsius);
-        var (surfaceLow, surfaceHigh) = (limits.SurfaceLow.DegreesCelsius, limits.SurfaceHigh.DegreesCelsius);
-        var (dry, damp) = (limits.HumidityLow.DecimalFractions, limits.HumidityHigh.DecimalFractions);
-        var aboveDew = limits.AboveDew.Kelvins;
-        return !now.Known ? new Breach(StartRule.BeyondForecast, 0, 0)
+    public Breach? BrokenWhileWet(in MinuteState now) =>
+        !now.Known ? new Breach(StartRule.BeyondForecast, 0, 0)
             : outdoors && IsNight(now.MinuteOfDay) ? new Breach(StartRule.Night, 0, 0)
             : outdoors && now.Rain > 0 ? new Breach(StartRule.Rain, now.Rain, 0)
             : now.Air < airLow - Rounding ? new Breach(StartRule.AirTooCold, now.Air, airLow)
@@ -52,7 +56,6 @@ internal sealed class StartRules
             : now.Relative < dry - Rounding ? new Breach(StartRule.TooDry, now.Relative, dry)
             : now.Surface - now.Dew < aboveDew - Rounding ? new Breach(StartRule.NearDewPoint, now.Surface - now.Dew, aboveDew)
             : null;
-    }
 
     private bool IsNight(int minuteOfDay) => nightFrom <= nightUntil
         ? minuteOfDay >= nightFrom && minuteOfDay < nightUntil

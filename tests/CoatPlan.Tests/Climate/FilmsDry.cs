@@ -1,0 +1,123 @@
+using CoatPlan.Climate;
+using CoatPlan.Jobs;
+using CoatPlan.Presets;
+
+namespace CoatPlan.Tests.Climate;
+
+public class FilmsDry
+{
+    [Fact]
+    public void At_the_labels_own_conditions_every_stage_takes_the_labels_time()
+    {
+        var metal = Samples.In(Samples.Steady(70, 50)).Metal(Samples.Fender);
+
+        Drying.Reaches(Samples.Black, DryingStage.Touch, metal, 100).ShouldBe(125);
+        Drying.Reaches(Samples.Black, DryingStage.Tape, metal, 100).ShouldBe(190);
+        Drying.Reaches(Samples.Black, DryingStage.Service, metal, 100).ShouldBe(100 + 7 * 1440);
+    }
+
+    /// <summary>10 °C colder, twice the time. Source: trade training note (common practice).</summary>
+    [Fact]
+    public void Ten_degrees_colder_takes_twice_the_time() =>
+        Touch(Samples.Black, Samples.Steady(52, 50)).ShouldBe(50);
+
+    /// <summary>60 °F: 2^(−5.556/10) = 0.6804; 25 min ÷ 0.6804 = 36.75, rounded up.</summary>
+    [Fact]
+    public void A_wait_is_rounded_up() =>
+        Touch(Samples.Black, Samples.Steady(60, 50)).ShouldBe(37);
+
+    [Fact]
+    public void Heat_never_promises_less_than_the_label() =>
+        Touch(Samples.Black, Samples.Steady(95, 50)).ShouldBe(25);
+
+    [Fact]
+    public void Below_the_labels_lowest_temperature_nothing_dries()
+    {
+        var label = Samples.Black with { Limits = Samples.UsualLimits };
+
+        Touch(label, Samples.Steady(49, 50)).ShouldBeNull();
+        Touch(label, Samples.Steady(50, 50)).ShouldBe(55);
+    }
+
+    /// <summary>(1 − 0.75)/(1 − 0.50) = half the pace.</summary>
+    [Fact]
+    public void A_waterborne_film_takes_longer_in_damp_air()
+    {
+        var label = Samples.Black with { Drying = DryingKind.Waterborne };
+
+        Touch(label, Samples.Steady(70, 75)).ShouldBe(50);
+        Touch(label, Samples.Steady(70, 20)).ShouldBe(25);
+        Touch(label, Samples.Steady(70, 100)).ShouldBeNull();
+    }
+
+    /// <summary>Half the water, half the pace.</summary>
+    [Fact]
+    public void A_moisture_cured_film_takes_longer_in_dry_air()
+    {
+        var label = Samples.Black with { Drying = DryingKind.Moisture };
+
+        Touch(label, Samples.Steady(70, 25)).ShouldBe(50);
+        Touch(label, Samples.Steady(70, 80)).ShouldBe(25);
+    }
+
+    [Fact]
+    public void A_solvent_film_does_not_mind_damp_air() =>
+        Touch(Samples.Black with { Drying = DryingKind.Solvent }, Samples.Steady(70, 95)).ShouldBe(25);
+
+    [Fact]
+    public void A_thicker_film_takes_longer_and_a_thinner_one_no_less()
+    {
+        var metal = Samples.In(Samples.Steady(70, 50)).Metal(Samples.Fender);
+
+        Drying.Reaches(Samples.Black, DryingStage.Touch, metal, 0, 4, Samples.Figures).ShouldBe(25 * 8);
+        Drying.Reaches(Samples.Black, DryingStage.Touch, metal, 0, 0.5, Samples.Figures).ShouldBe(25);
+        Should.Throw<ArgumentOutOfRangeException>(() => Drying.Reaches(Samples.Black, DryingStage.Touch, metal, 0, 0, Samples.Figures));
+    }
+
+    /// <summary>50 °F: 60 min, 70 °F: 25 min. Halfway √(60·25) = 38.7; beyond the edges, the edge rows.</summary>
+    [Fact]
+    public void A_labels_own_table_beats_the_doubling()
+    {
+        var label = Samples.Black with { TimesAt = [Row(50, 2.4), Row(70, 1), Row(90, 0.6)] };
+
+        Touch(label, Samples.Steady(60, 50)).ShouldBe(39);
+        Touch(label, Samples.Steady(40, 50)).ShouldBe(60);
+        Touch(label, Samples.Steady(90, 50)).ShouldBe(15);
+        Touch(label, Samples.Steady(110, 50)).ShouldBe(15);
+    }
+
+    [Fact]
+    public void What_was_sprayed_before_the_start_goes_on_at_the_pace_of_the_start()
+    {
+        var metal = Samples.In(Samples.Steady(52, 50)).Metal(Samples.Fender);
+
+        Drying.Reaches(Samples.Black, DryingStage.Touch, metal, -20).ShouldBe(30);
+        Drying.Reaches(Samples.Black, DryingStage.Touch, metal, -120).ShouldBe(-70);
+    }
+
+    /// <summary>52 °F by half the pace: washed at 70 °F and 50 %, two hours; the gap to saturation sets the pace, not warmth.</summary>
+    [Fact]
+    public void A_washed_part_dries_overnight_or_sooner_where_it_is_blown_off()
+    {
+        var warm = Samples.In(Samples.Steady(70, 50)).Metal(Samples.Fender);
+        var damp = Samples.In(Samples.Steady(70, 75)).Metal(Samples.Fender);
+
+        WashDrying.BlownOff(warm, 0, Samples.Figures).ShouldBe(120);
+        WashDrying.BlownOff(damp, 0, Samples.Figures).ShouldBe(240);
+        WashDrying.Drained(warm, 0, Samples.Figures).ShouldBe(720);
+        WashDrying.Drained(Samples.In(Samples.Steady(55, 75)).Metal(Samples.Fender), 0, Samples.Figures).ShouldBe(720);
+        WashDrying.BlownOff(Samples.In(Samples.Steady(50, 100)).Metal(Samples.Fender), 0, Samples.Figures).ShouldBeNull();
+    }
+
+    [Fact]
+    public void The_flash_of_a_wipe_doubles_for_ten_degrees_less()
+    {
+        WipeFlash.Reaches(Samples.In(Samples.Steady(52, 50)).Metal(Samples.Fender), 7, Samples.Figures).ShouldBe(27);
+        WipeFlash.Reaches(Samples.In(Samples.Steady(90, 50)).Metal(Samples.Fender), 7, Samples.Figures).ShouldBe(17);
+    }
+
+    private static StageTimesAt Row(double fahrenheit, double factor) => new(Samples.Fahrenheit(fahrenheit), Samples.Times(factor), []);
+
+    private static int? Touch(Label label, Weather weather) =>
+        Drying.Reaches(label, DryingStage.Touch, Samples.In(weather).Metal(Samples.Fender), 0);
+}
