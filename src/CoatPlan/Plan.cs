@@ -1,3 +1,4 @@
+using CoatPlan.Jobs;
 using CoatPlan.Plans;
 
 namespace CoatPlan;
@@ -14,6 +15,9 @@ public sealed record Plan
 {
     /// <summary>The job's name, as the person wrote it.</summary>
     public required string Job { get; init; }
+
+    /// <summary>How quantities are printed; never how they are held.</summary>
+    public PrintUnits Units { get; init; } = PrintUnits.Us;
 
     /// <summary>Local wall time before which nothing is planned.</summary>
     public required LocalDateTime Start { get; init; }

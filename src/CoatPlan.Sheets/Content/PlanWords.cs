@@ -1,0 +1,76 @@
+using System.Globalization;
+using CoatPlan.Jobs;
+using CoatPlan.Plans;
+using CoatPlan.Quantities;
+using NodaTime.Text;
+using UnitsNet;
+
+namespace CoatPlan.Sheets.Content;
+
+/// <summary>A plan's figures as a person reads them, in the plan's own units.</summary>
+/// <param name="Plan">The plan.</param>
+public sealed record PlanWords(Plan Plan)
+{
+    private static readonly LocalDateTimePattern DayAndTime = LocalDateTimePattern.CreateWithInvariantCulture("ddd d MMM HH:mm");
+    private static readonly LocalDatePattern DayOnly = LocalDatePattern.CreateWithInvariantCulture("dddd d MMMM uuuu");
+    private static readonly LocalTimePattern TimeOnly = LocalTimePattern.CreateWithInvariantCulture("HH:mm");
+
+    private QuantityFormat Format => Plan.Units == PrintUnits.Metric ? QuantityFormat.Metric : QuantityFormat.Us;
+
+    /// <summary>A moment, such as "Sat 15 May 08:10".</summary>
+    public static string Moment(LocalDateTime time) => DayAndTime.Format(time);
+
+    /// <summary>A day, such as "Saturday 15 May 2027".</summary>
+    public static string Day(LocalDate date) => DayOnly.Format(date);
+
+    /// <summary>A clock time, such as "08:10".</summary>
+    public static string Clock(LocalDateTime time) => TimeOnly.Format(time.TimeOfDay);
+
+    /// <summary>From when to when, the second day named where it is another.</summary>
+    public static string Span(LocalDateTime start, LocalDateTime end) =>
+        start.Date == end.Date ? $"{Clock(start)}–{Clock(end)}" : $"{Clock(start)}–{DayAndTime.Format(end)}";
+
+    /// <summary>Minutes, such as "1 h 25 min".</summary>
+    public static string Minutes(double minutes) => QuantityFormat.Duration(Duration.FromMinutes(minutes));
+
+    /// <summary>A temperature in °C, in the plan's units.</summary>
+    public string Temperature(double celsius) => Format.Temperature(UnitsNet.Temperature.FromDegreesCelsius(celsius));
+
+    /// <summary>A difference of temperatures in K, in the plan's units.</summary>
+    public string Difference(double kelvin) => Format.TemperatureDelta(TemperatureDelta.FromDegreesCelsius(kelvin));
+
+    /// <summary>An area in m², in the plan's units.</summary>
+    public string Area(double squareMetres) => Format.Area(UnitsNet.Area.FromSquareMeters(squareMetres));
+
+    /// <summary>A length in m, in the plan's units.</summary>
+    public string Length(double metres) => Format.Length(UnitsNet.Length.FromMeters(metres));
+
+    /// <summary>An air flow in m³/min, in the plan's units.</summary>
+    public string Flow(double cubicMetresPerMinute) => Format.Flow(VolumeFlow.FromCubicMetersPerMinute(cubicMetresPerMinute));
+
+    /// <summary>A room's volume in m³, in the plan's units.</summary>
+    public string Room(double cubicMetres) => Format.Room(Volume.FromCubicMeters(cubicMetres));
+
+    /// <summary>A volume of paint in ml, in the plan's units.</summary>
+    public string Liquid(double millilitres) => Format.Liquid(Volume.FromMilliliters(millilitres));
+
+    /// <summary>A share as a whole percentage.</summary>
+    public static string Percent(double share) => string.Create(CultureInfo.InvariantCulture, $"{Math.Round(share * 100, MidpointRounding.AwayFromZero)} %");
+
+    /// <summary>The names of surfaces, in the plan's order.</summary>
+    public string Names(IEnumerable<string> surfaces)
+    {
+        var wanted = surfaces.ToHashSet(StringComparer.Ordinal);
+        return string.Join(", ", Plan.Surfaces.Where(surface => wanted.Contains(surface.Id)).Select(Name));
+    }
+
+    /// <summary>A surface with its count, such as "Inner fender (2)".</summary>
+    public static string Name(PlanSurface surface)
+    {
+        ArgumentNullException.ThrowIfNull(surface);
+        return surface.Count == 1 ? surface.Name : string.Create(CultureInfo.InvariantCulture, $"{surface.Name} ({surface.Count})");
+    }
+
+    /// <summary>The name of a product.</summary>
+    public string Product(string key) => Plan.Labels.FirstOrDefault(label => label.Product == key)?.Name ?? key;
+}

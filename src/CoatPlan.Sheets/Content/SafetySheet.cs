@@ -1,0 +1,125 @@
+using System.Globalization;
+using CoatPlan.Plans;
+
+namespace CoatPlan.Sheets.Content;
+
+/// <summary>The masking and safety sheet: a page for the wall.</summary>
+public static class SafetySheet
+{
+    /// <summary>What the sheet says.</summary>
+    /// <param name="plan">The plan.</param>
+    public static Sheet Of(Plan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        var words = new PlanWords(plan);
+        return new Sheet(
+            "masking-and-safety",
+            "Masking & safety",
+            plan.Job,
+            [
+                .. Respirator(plan),
+                .. Air(plan, words),
+                .. Masking(plan, words),
+                .. LabelWords(plan),
+                .. Cautions(plan),
+            ]);
+    }
+
+    private static IEnumerable<Block> Respirator(Plan plan) =>
+    [
+        new Heading("Breathe through"),
+        new Notice(plan.Respirator.Kind),
+        new Bullets(plan.Respirator.Why),
+    ];
+
+    private static IEnumerable<Block> Air(Plan plan, PlanWords words)
+    {
+        yield return new Heading("Air");
+        var lines = ImmutableArray.CreateBuilder<string>();
+        lines.Add(plan.Air.RoomM3 is { } room
+            ? $"Room {words.Room(room)}, exhaust {words.Flow(plan.Air.ExhaustM3PerMin)}, mixing factor {plan.Air.Mixing.ToString("0.#", CultureInfo.InvariantCulture)}."
+            : "Work outdoors: vapour does not gather in a room; stay upwind of the spray.");
+        if (Worst(plan, step => step.MixtureRatio) is { } breath)
+            lines.Add($"Highest computed share of the exposure limits: {PlanWords.Percent(breath.MixtureRatio)} ({OverOrUnder(breath.MixtureRatio)} the limit), during “{TitleOf(plan, breath)}”.");
+        if (Worst(plan, step => step.LelRatio) is { } fire)
+            lines.Add($"Highest computed share of the lower explosive limit: {PlanWords.Percent(fire.LelRatio)}, during “{TitleOf(plan, fire)}”.");
+        if (plan.Air.ByStep.Select(step => step.PurgeMin).DefaultIfEmpty(0).Max() is { } purge)
+            lines.Add($"Keep the exhaust running {PlanWords.Minutes(Math.Ceiling(purge))} after the last coat of a session at the longest; nobody goes in without the respirator before.");
+        if (plan.Air.ExhaustForLimitM3PerMin is { } forLimit)
+            lines.Add($"Exhaust that would keep the computed air under the exposure limits: {words.Flow(forLimit)}.");
+        if (plan.Air.ExhaustForLelM3PerMin is { } forLel)
+            lines.Add($"Exhaust that would keep it under 10 % of the lower explosive limit: {words.Flow(forLel)}.");
+        lines.AddRange(plan.Air.Notes);
+        yield return new Bullets(lines.ToImmutable());
+    }
+
+    private static IEnumerable<Block> Masking(Plan plan, PlanWords words)
+    {
+        if (plan.Masks.IsEmpty)
+            yield break;
+
+        yield return new Heading("Mask");
+        yield return new Grid(
+            [new Column("On", 2), new Column("What", 3), new Column("Kind", 2), new Column("Tape", 1, true), new Column("Film", 1, true)],
+            [
+                .. plan.Masks.Select(mask => ImmutableArray.Create(
+                    words.Names([mask.Surface]),
+                    mask.What,
+                    mask.Kind ?? "",
+                    mask.EdgeM is { } edge ? words.Length(edge) : "",
+                    mask.AreaM2 is { } area ? words.Area(area) : "")),
+            ]);
+        var tape = TapeTimes(plan).ToImmutableArray();
+        if (!tape.IsEmpty)
+            yield return new Bullets(tape);
+    }
+
+    private static IEnumerable<string> TapeTimes(Plan plan)
+    {
+        foreach (var group in plan.Steps.Where(step => step.Batch is not null).GroupBy(step => (step.Batch, step.Station)))
+        {
+            var on = group.FirstOrDefault(step => step.Kind == "mask");
+            foreach (var step in group.Where(step => step.Kind is "unmask" or "remask"))
+            {
+                if (step.Kind == "remask")
+                {
+                    on = step;
+                    continue;
+                }
+
+                var station = group.Key.Station is { } number ? string.Create(CultureInfo.InvariantCulture, $", station {number}") : "";
+                if (on is not null)
+                    yield return $"{group.Key.Batch}{station}: tape on {PlanWords.Moment(on.Start)}, off {PlanWords.Moment(step.Start)}; pull it back on itself.";
+            }
+        }
+    }
+
+    private static IEnumerable<Block> LabelWords(Plan plan)
+    {
+        var said = plan.Labels.Where(label => !label.LabelSays.IsEmpty || !label.Hazards.IsEmpty).ToArray();
+        if (said.Length == 0)
+            yield break;
+
+        yield return new Heading("The labels");
+        yield return new Bullets([.. said.Select(Line)]);
+
+        static string Line(PlanLabel label)
+        {
+            var hazards = label.Hazards.IsEmpty ? "" : $" [{string.Join(", ", label.Hazards)}]";
+            var says = label.LabelSays.IsEmpty ? " Read its label and data sheet before opening it." : $" “{string.Join(" ", label.LabelSays)}”";
+            return $"{label.Name}{hazards}:{says}";
+        }
+    }
+
+    private static IEnumerable<Block> Cautions(Plan plan) =>
+    [
+        new Heading("Mind"),
+        new Bullets([.. plan.Cautions.Select(caution => $"{caution.Text} ({caution.Source})")]),
+    ];
+
+    private static PlanAirStep? Worst(Plan plan, Func<PlanAirStep, double> of) => plan.Air.ByStep.MaxBy(of);
+
+    private static string OverOrUnder(double ratio) => ratio > 1 ? "over" : "under";
+
+    private static string TitleOf(Plan plan, PlanAirStep air) => plan.Steps.FirstOrDefault(step => step.Id == air.Step)?.Title ?? air.Step;
+}

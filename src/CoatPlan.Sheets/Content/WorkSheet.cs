@@ -1,0 +1,101 @@
+using CoatPlan.Plans;
+
+namespace CoatPlan.Sheets.Content;
+
+/// <summary>The work sheet: what to do and when, with boxes to tick and room for what was really done and read.</summary>
+public static class WorkSheet
+{
+    /// <summary>What the sheet says.</summary>
+    /// <param name="plan">The plan.</param>
+    public static Sheet Of(Plan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        var words = new PlanWords(plan);
+        return new Sheet("work", "Work", plan.Job, [.. Head(plan), .. Steps(plan, words), .. Foot(plan)]);
+    }
+
+    private static IEnumerable<Block> Head(Plan plan)
+    {
+        if (!plan.Reasons.IsEmpty)
+        {
+            yield return new Notice("This plan does not meet what was asked.");
+            yield return new Bullets(plan.Reasons);
+        }
+
+        var finish = plan.Finish is { } time ? $"Finish {PlanWords.Moment(time)}." : "Nothing could be placed.";
+        var service = plan.InService is { } full ? $" The last film reaches service {PlanWords.Moment(full)}." : "";
+        yield return new Paragraph(finish + service);
+        if (!plan.Warnings.IsEmpty)
+        {
+            yield return new Heading("Before you start");
+            yield return new Bullets([.. plan.Warnings.Select(warning => warning.Text)]);
+        }
+    }
+
+    private static IEnumerable<Block> Steps(Plan plan, PlanWords words)
+    {
+        foreach (var day in plan.Steps.GroupBy(step => step.Start.Date))
+        {
+            yield return new Heading(PlanWords.Day(day.Key));
+            foreach (var step in day)
+                yield return Step(step, plan, words);
+        }
+    }
+
+    private static WorkStep Step(PlanStep step, Plan plan, PlanWords words)
+    {
+        var station = step.Station is { } number ? $"Station {number}: " : "";
+        return new WorkStep(
+            PlanWords.Span(step.Start, step.End),
+            station + step.Title,
+            words.Names(step.Surfaces),
+            [.. Details(step, plan)],
+            [.. Readings(step, words)]);
+    }
+
+    private static IEnumerable<string> Details(PlanStep step, Plan plan)
+    {
+        yield return $"Hands-on {PlanWords.Minutes(step.HandsMin)}. {step.Why}";
+        foreach (var wait in step.After.Where(wait => wait.LeastMin > 0))
+        {
+            var title = plan.Steps.FirstOrDefault(other => other.Id == wait.Step)?.Title ?? wait.Step;
+            var label = wait.LabelMin is { } minutes ? $", label {PlanWords.Minutes(minutes)}" : "";
+            var most = wait.MostMin is { } limit ? $", and no later than {PlanWords.Minutes(limit)} after its start" : "";
+            yield return $"Not before {PlanWords.Minutes(wait.LeastMin!.Value)} after “{title}” ({Word(wait.Stage)}{label}){most}.";
+        }
+
+        if (step.LastSafeStart is { } last)
+            yield return $"Last start inside its windows: {PlanWords.Moment(last)}.";
+    }
+
+    private static IEnumerable<string> Readings(PlanStep step, PlanWords words)
+    {
+        if (step.Limits is not { } limits)
+            yield break;
+
+        yield return $"air ({words.Temperature(limits.AirLowC)} to {words.Temperature(limits.AirHighC)})";
+        yield return $"metal ({words.Temperature(limits.SurfaceLowC)} to {words.Temperature(limits.SurfaceHighC)})";
+        yield return limits.HumidityLow > 0
+            ? $"humidity ({PlanWords.Percent(limits.HumidityLow)} to {PlanWords.Percent(limits.HumidityHigh)})"
+            : $"humidity (to {PlanWords.Percent(limits.HumidityHigh)})";
+        yield return $"metal above dew point (at least {words.Difference(limits.AboveDewC)})";
+    }
+
+    private static IEnumerable<Block> Foot(Plan plan)
+    {
+        if (plan.Cautions.LastOrDefault() is { } deferral)
+            yield return new Paragraph(deferral.Text);
+    }
+
+    private static string Word(PlanStage stage) => stage switch
+    {
+        PlanStage.Done => "dried off",
+        PlanStage.Dust => "dust-free",
+        PlanStage.Touch => "dry to touch",
+        PlanStage.Tape => "dry enough to tape",
+        PlanStage.Recoat => "recoat window",
+        PlanStage.Handle => "dry to handle",
+        PlanStage.Through => "dry through",
+        _ => throw new ArgumentOutOfRangeException(nameof(stage), stage, "A stage of the contract."),
+    };
+}

@@ -1,0 +1,126 @@
+using CoatPlan.Sheets.Content;
+
+namespace CoatPlan.Sheets.Pdf;
+
+/// <summary>How each kind of block looks on paper.</summary>
+internal static class PdfBlocks
+{
+    private const double Gap = 4;
+    private const double Indent = 12;
+    private const double TickBox = 10;
+    private const double WritingWidth = 56;
+
+    public static void Draw(SheetPen pen, Block block)
+    {
+        switch (block)
+        {
+            case Heading heading:
+                Draw(pen, heading);
+                break;
+            case Paragraph paragraph:
+                pen.Text(paragraph.Text, SheetPen.Body);
+                pen.Space(Gap);
+                break;
+            case Notice notice:
+                Draw(pen, notice);
+                break;
+            case Bullets bullets:
+                Draw(pen, bullets);
+                break;
+            case Grid grid:
+                PdfGrid.Draw(pen, grid);
+                break;
+            case WorkStep step:
+                Draw(pen, step);
+                break;
+            default:
+                throw new ArgumentOutOfRangeException(nameof(block), block, "A kind of block.");
+        }
+    }
+
+    private static void Draw(SheetPen pen, Heading heading)
+    {
+        pen.Need(3 * SheetPen.LineOf(SheetPen.Head));
+        pen.Space(Gap);
+        pen.Mark(heading.Text);
+        pen.Text(heading.Text, SheetPen.Head);
+        pen.Space(Gap / 2);
+    }
+
+    private static void Draw(SheetPen pen, Notice notice)
+    {
+        var lines = pen.Lines(notice.Text, SheetPen.Strong, pen.Width - 2 * Indent);
+        var height = lines.Length * SheetPen.LineOf(SheetPen.Strong) + 2 * Gap;
+        pen.Need(height + Gap);
+        pen.Box(SheetPen.Left, pen.Y, pen.Width, height);
+        pen.Space(Gap);
+        foreach (var line in lines)
+        {
+            pen.Line(line, SheetPen.Strong, SheetPen.Left + Indent);
+            pen.Space(SheetPen.LineOf(SheetPen.Strong));
+        }
+
+        pen.Space(2 * Gap);
+    }
+
+    private static void Draw(SheetPen pen, Bullets bullets)
+    {
+        foreach (var item in bullets.Items)
+        {
+            pen.Need(SheetPen.LineOf(SheetPen.Body));
+            pen.Line("•", SheetPen.Body, SheetPen.Left);
+            pen.Text(item, SheetPen.Body, Indent);
+        }
+
+        pen.Space(Gap);
+    }
+
+    private static void Draw(SheetPen pen, WorkStep step)
+    {
+        pen.Need(HeightOf(pen, step));
+        pen.Box(SheetPen.Left, pen.Y + 1, TickBox, TickBox);
+        pen.Text($"{step.When}  {step.Title}", SheetPen.Strong, TickBox + Gap);
+        if (step.Where.Length > 0)
+            pen.Text(step.Where, SheetPen.Body, TickBox + Gap);
+        foreach (var detail in step.Details)
+            pen.Text(detail, SheetPen.Small, TickBox + Gap);
+        Writing(pen, ["really from", "to", .. step.Readings.Select(reading => "read " + reading)]);
+        pen.Space(2 * Gap);
+    }
+
+    // Words, each with a box to write in behind it, as many in a row as fit.
+    private static void Writing(SheetPen pen, ImmutableArray<string> words)
+    {
+        var height = SheetPen.LineOf(SheetPen.Small) + Gap;
+        var x = SheetPen.Left + TickBox + Gap;
+        pen.Space(Gap / 2);
+        pen.Need(height);
+        foreach (var word in words)
+        {
+            var width = pen.WidthOf(word, SheetPen.Small);
+            if (x + width + Gap + WritingWidth > SheetPen.Left + pen.Width)
+            {
+                pen.Space(height);
+                pen.Need(height);
+                x = SheetPen.Left + TickBox + Gap;
+            }
+
+            pen.Line(word, SheetPen.Small, x);
+            pen.Box(x + width + Gap, pen.Y - 1, WritingWidth, SheetPen.LineOf(SheetPen.Small));
+            x += width + WritingWidth + 3 * Gap;
+        }
+
+        pen.Space(height);
+    }
+
+    private static double HeightOf(SheetPen pen, WorkStep step)
+    {
+        var width = pen.Width - TickBox - Gap;
+        var small = step.Details.Sum(detail => pen.Lines(detail, SheetPen.Small, width).Length);
+        var body = step.Where.Length > 0 ? pen.Lines(step.Where, SheetPen.Body, width).Length : 0;
+        var strong = pen.Lines($"{step.When}  {step.Title}", SheetPen.Strong, width).Length;
+        var writing = 1 + (step.Readings.Length + 1) / 2;
+        return small * SheetPen.LineOf(SheetPen.Small) + body * SheetPen.LineOf(SheetPen.Body) + strong * SheetPen.LineOf(SheetPen.Strong)
+            + writing * (SheetPen.LineOf(SheetPen.Small) + Gap) + 3 * Gap;
+    }
+}
