@@ -1,3 +1,5 @@
+using CoatPlan.Jobs;
+
 namespace CoatPlan.Presets;
 
 /// <summary>What the trade knows: every table of the presets, read and checked, in the order of the files.</summary>
@@ -69,8 +71,25 @@ public sealed record Catalogue
     /// <summary>Words for lightness.</summary>
     public required ImmutableArray<LightnessWord> LightnessWords { get; init; }
 
+    /// <summary>Words for hiding.</summary>
+    public required ImmutableArray<HidingWord> HidingWords { get; init; }
+
     /// <summary>Single figures that belong to no table.</summary>
     public required Figures Figures { get; init; }
+
+    /// <summary>The words that a job may use with these presets; solvents and consumables are taken as written.</summary>
+    public Vocabulary Vocabulary => new()
+    {
+        Materials = [.. Materials.Select(row => row.Word)],
+        Finishes = [.. Finishes.Select(row => row.Word)],
+        Conditions = [.. Conditions.Select(row => row.Word)],
+        MaskKinds = [.. MaskKinds.Select(row => row.Word)],
+        Hazards = [.. Hazards.Select(row => row.Word)],
+        ProductPresets = [.. Products.Select(row => row.Word)],
+        Operations = [.. Operations.Select(row => row.Word)],
+        Near = [.. Neighbours.Select(row => row.Word)],
+        Forms = [.. Forms.Select(row => row.Word)],
+    };
 
     /// <summary>The material of a word.</summary>
     /// <param name="word">A word of <see cref="Materials"/>.</param>
@@ -141,10 +160,8 @@ public sealed record Catalogue
     /// <param name="nameOrCas">As a data sheet writes it; case does not matter.</param>
     public Solvent? Solvent(string nameOrCas)
     {
-        var wanted = nameOrCas.Trim();
-        return Solvents.FirstOrDefault(row => row.Cas == wanted || Same(row.Name, wanted) || row.Aliases.Any(alias => Same(alias, wanted)));
-
-        static bool Same(string a, string b) => string.Equals(a, b, StringComparison.OrdinalIgnoreCase);
+        ArgumentNullException.ThrowIfNull(nameOrCas);
+        return Presets.Solvents.Find(Solvents, nameOrCas);
     }
 
     /// <summary>True over outline area where the job gives none: the larger of the material's and the form's.</summary>

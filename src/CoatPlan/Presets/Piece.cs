@@ -10,6 +10,7 @@ namespace CoatPlan.Presets;
 /// <param name="Materials">Materials it is usually made of, the likeliest first.</param>
 /// <param name="Form">panel, casting, bracket or tube.</param>
 /// <param name="Gauge">Usual thickness.</param>
+/// <param name="Note">What it is more closely; may be empty.</param>
 /// <param name="Provenance">Where the row comes from.</param>
 public sealed record Piece(
-    string Name, Area Outline, double Relief, string Painted, ImmutableArray<string> Materials, string Form, Length Gauge, Provenance Provenance);
+    string Name, Area Outline, double Relief, string Painted, ImmutableArray<string> Materials, string Form, Length Gauge, string Note, Provenance Provenance);

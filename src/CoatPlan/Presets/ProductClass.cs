@@ -124,6 +124,9 @@ public sealed record ProductClass
     /// <summary>Field to the range usual among labels, as written.</summary>
     public required ImmutableDictionary<string, string> Ranges { get; init; }
 
+    /// <summary>Field to how it was shifted to agree with the row's others, and from where.</summary>
+    public required ImmutableDictionary<string, string> Moved { get; init; }
+
     /// <summary>What a person should know that no field says; may be empty.</summary>
     public required string Note { get; init; }
 
