@@ -12,7 +12,7 @@ public static class CoatVapour
     /// <summary>What so much of a product gives off.</summary>
     /// <remarks>
     /// All that is sprayed evaporates in the end, what misses the part included. Propellant is gone at once; of the other solvents the share
-    /// <c>flash-off-share</c> flies off before or as the spray lands, and the film lets go of the rest so that at dry to touch the share
+    /// <c>released-at-once</c> flies off before or as the spray lands, and the film lets go of the rest so that at dry to touch the share
     /// <c>film-left-at-touch</c> of it is still there. Water and what neither burns nor has a limit is left out.
     /// </remarks>
     /// <param name="label">The product.</param>
@@ -25,7 +25,7 @@ public static class CoatVapour
         ArgumentNullException.ThrowIfNull(figures);
         ArgumentOutOfRangeException.ThrowIfNegative(contents.Grams);
 
-        var flash = figures.Share("flash-off-share").DecimalFractions;
+        var flash = figures.Share("released-at-once").DecimalFractions;
         return new CoatRelease(
             [.. label.Solvents.Where(share => Counts(share.Solvent)).OrderBy(share => share.Solvent.Name, StringComparer.Ordinal).Select(Release)],
             FilmTime(label.Times.Touch, figures.Share("film-left-at-touch")));

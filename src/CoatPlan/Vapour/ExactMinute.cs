@@ -7,8 +7,11 @@ namespace CoatPlan.Vapour;
 /// </remarks>
 internal sealed class ExactMinute
 {
-    private const double Small = 1e-4;
-    private const double Alike = 1e-7;
+    /// <summary>Under it, quotients of small differences are summed as series instead.</summary>
+    private const double Small = 0.05;
+
+    /// <summary>Rates that are nearer than this are taken as one in their middle: the error is of the square of the distance.</summary>
+    private const double Alike = 1e-4;
 
     private readonly double rate;
 
@@ -18,7 +21,7 @@ internal sealed class ExactMinute
         rate = ratePerMinute;
         Kept = Math.Exp(-rate);
         KeptMean = MeanOfDecay(rate);
-        SteadyMean = rate < Small ? 0.5 - (rate / 6) + (rate * rate / 24) : (1 - KeptMean) / rate;
+        SteadyMean = rate < Small ? Series(rate, 2) : (1 - KeptMean) / rate;
     }
 
     /// <summary>Share of the minute's starting concentration that is there at its end.</summary>
@@ -34,18 +37,45 @@ internal sealed class ExactMinute
     public double SteadyMean { get; }
 
     /// <summary>At the minute's end, per unit of a source that fades at <paramref name="filmRate"/>.</summary>
-    public double FadingEnd(double filmRate) =>
-        Math.Abs(rate - filmRate) < Alike ? Kept : (Math.Exp(-filmRate) - Kept) / (rate - filmRate);
+    public double FadingEnd(double filmRate) => Math.Abs(rate - filmRate) < Alike
+        ? Math.Exp(-(rate + filmRate) / 2)
+        : (Math.Exp(-filmRate) - Kept) / (rate - filmRate);
 
     /// <summary>Mean over the minute, per unit of a source that fades at <paramref name="filmRate"/>.</summary>
-    public double FadingMean(double filmRate)
+    public double FadingMean(double filmRate) => Math.Abs(rate - filmRate) < Alike
+        ? FallOfMean((rate + filmRate) / 2)
+        : (MeanOfDecay(filmRate) - KeptMean) / (rate - filmRate);
+
+    /// <summary>(1 − e^−x)/x.</summary>
+    private static double MeanOfDecay(double decay) => decay < Small ? Series(decay, 1) : (1 - Math.Exp(-decay)) / decay;
+
+    /// <summary>Minus the slope of <see cref="MeanOfDecay"/>: ∫ t·e^(−x·t) dt over the minute.</summary>
+    private static double FallOfMean(double decay)
     {
-        if (Math.Abs(rate - filmRate) >= Alike)
-            return (MeanOfDecay(filmRate) - KeptMean) / (rate - filmRate);
-        // The limit of the quotient: minus the slope of the mean of a decay.
-        return rate < Small ? 0.5 - (rate / 3) + (rate * rate / 8) : (KeptMean - Kept) / rate;
+        if (decay >= Small)
+            return (MeanOfDecay(decay) - Math.Exp(-decay)) / decay;
+
+        // Σ (−x)^n / (n!·(n+2))
+        double sum = 0, term = 1;
+        for (var n = 0; n < 9; n++)
+        {
+            sum += term / (n + 2);
+            term *= -decay / (n + 1);
+        }
+
+        return sum;
     }
 
-    private static double MeanOfDecay(double decay) =>
-        decay < Small ? 1 - (decay / 2) + (decay * decay / 6) : (1 - Math.Exp(-decay)) / decay;
+    /// <summary>Σ (−x)^n / (n + skipped)! from n = 0.</summary>
+    private static double Series(double decay, int skipped)
+    {
+        double sum = 0, term = skipped == 1 ? 1 : 0.5;
+        for (var n = 0; n < 9; n++)
+        {
+            sum += term;
+            term *= -decay / (n + 1 + skipped);
+        }
+
+        return sum;
+    }
 }

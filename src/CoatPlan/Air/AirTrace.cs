@@ -1,0 +1,111 @@
+using CoatPlan.Presets;
+using CoatPlan.Vapour;
+
+namespace CoatPlan.Air;
+
+/// <summary>The air minute by minute, as long as something is in it.</summary>
+internal sealed class AirTrace
+{
+    /// <summary>Share of the air under which a vapour counts as gone: 0.01 ppm.</summary>
+    private const double Gone = 1e-8;
+
+    /// <summary>A room that does not clear is followed no longer than this after its last coat.</summary>
+    private static readonly int Longest = (int)Duration.FromDays(14).TotalMinutes;
+
+    private readonly List<int> minutes = [];
+    private readonly List<double> shares = [];
+
+    private AirTrace(ImmutableArray<Solvent> solvents) => Solvents = solvents;
+
+    /// <summary>What is in the air, by name.</summary>
+    public ImmutableArray<Solvent> Solvents { get; }
+
+    /// <summary>Minutes in which something is in the air, counted from the start of the count, rising.</summary>
+    public IReadOnlyList<int> Minutes => minutes;
+
+    /// <summary>Follows the air of a room.</summary>
+    /// <param name="room">The room.</param>
+    /// <param name="releases">In the order of their starts.</param>
+    /// <param name="zero">The minute that counts as 0, not after the first start.</param>
+    public static AirTrace Of(WorkRoom room, ImmutableArray<DatedRelease> releases, LocalDateTime zero)
+    {
+        var solvents = releases.SelectMany(release => release.Release.Solvents).Select(part => part.Solvent)
+            .DistinctBy(solvent => solvent.Name).OrderBy(solvent => solvent.Name, StringComparer.Ordinal).ToImmutableArray();
+        var trace = new AirTrace(solvents);
+        trace.Follow(new RoomAir(room.RatePerMinute, RoomSources.BySolvent(room, releases, solvents, zero), solvents.Length));
+        return trace;
+    }
+
+    /// <summary>Mean of a solvent over a minute, share of the air.</summary>
+    /// <param name="row">Index into <see cref="Minutes"/>.</param>
+    /// <param name="solvent">Index into <see cref="Solvents"/>.</param>
+    public double At(int row, int solvent) => shares[(row * Solvents.Length) + solvent];
+
+    /// <summary>A sum over the solvents in each minute, in the order of <see cref="Minutes"/>.</summary>
+    public double[] Sum(Func<Solvent, double, double> part)
+    {
+        var sums = new double[minutes.Count];
+        for (var row = 0; row < sums.Length; row++)
+        {
+            for (var i = 0; i < Solvents.Length; i++)
+                sums[row] += part(Solvents[i], At(row, i));
+        }
+
+        return sums;
+    }
+
+    /// <summary>Highest mean of a measure over some minutes on end; what is not traced counts as nothing.</summary>
+    /// <param name="measure">A value for each of <see cref="Minutes"/>.</param>
+    /// <param name="window">Minutes to average over, 1 or more.</param>
+    public double HighestMean(ReadOnlySpan<double> measure, int window)
+    {
+        double sum = 0, highest = 0;
+        var first = 0;
+        for (var row = 0; row < measure.Length; row++)
+        {
+            sum += measure[row];
+            while (minutes[first] <= minutes[row] - window)
+                sum -= measure[first++];
+            highest = Math.Max(highest, sum);
+        }
+
+        return highest / window;
+    }
+
+    /// <summary>First row at or after a minute; the number of rows where there is none.</summary>
+    public int RowFrom(int minute)
+    {
+        var found = minutes.BinarySearch(minute);
+        return found >= 0 ? found : ~found;
+    }
+
+    private void Follow(RoomAir air)
+    {
+        var idle = 0;
+        while (!air.HasNoMoreToCome || (AnythingLeft(air) && idle < Longest))
+        {
+            if (!air.IsFed && !AnythingLeft(air))
+            {
+                air.SkipToNextStart();
+                continue;
+            }
+
+            idle = air.HasNoMoreToCome ? idle + 1 : 0;
+            minutes.Add(air.Now);
+            air.Step();
+            foreach (var mean in air.Means)
+                shares.Add(mean);
+        }
+    }
+
+    private static bool AnythingLeft(RoomAir air)
+    {
+        foreach (var level in air.Levels)
+        {
+            if (level > Gone)
+                return true;
+        }
+
+        return false;
+    }
+}

@@ -1,0 +1,10 @@
+using CoatPlan.Vapour;
+
+namespace CoatPlan.Air;
+
+/// <summary>A step of the plan that gives off vapour.</summary>
+/// <param name="Step">Id of the step.</param>
+/// <param name="Start">Its start, local wall time.</param>
+/// <param name="End">Its end, not before its start.</param>
+/// <param name="Release">What it gives off.</param>
+public sealed record DatedRelease(string Step, LocalDateTime Start, LocalDateTime End, CoatRelease Release);

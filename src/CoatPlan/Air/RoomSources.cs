@@ -1,0 +1,48 @@
+using CoatPlan.Presets;
+using CoatPlan.Vapour;
+
+namespace CoatPlan.Air;
+
+/// <summary>Dated releases as sources of a room.</summary>
+internal static class RoomSources
+{
+    /// <summary>Sources that feed one measure for each solvent: its share of the air.</summary>
+    public static ImmutableArray<RoomSource> BySolvent(
+        WorkRoom room, ImmutableArray<DatedRelease> releases, ImmutableArray<Solvent> solvents, LocalDateTime zero) =>
+        Sources(releases, zero, release =>
+        {
+            var atOnce = new double[solvents.Length];
+            var fromFilm = new double[solvents.Length];
+            foreach (var part in release.Solvents)
+            {
+                var i = solvents.IndexOf(solvents.First(solvent => solvent.Name == part.Solvent.Name));
+                atOnce[i] += Ratios.ShareOf(part.AtOnce, part.Solvent, room);
+                fromFilm[i] += Ratios.ShareOf(part.FromFilm, part.Solvent, room);
+            }
+
+            return ([.. atOnce], [.. fromFilm]);
+        });
+
+    /// <summary>Sources that feed a single measure: a sum over solvents.</summary>
+    public static ImmutableArray<RoomSource> Summed(
+        WorkRoom room, ImmutableArray<DatedRelease> releases, Func<Solvent, double, double> part, LocalDateTime zero) =>
+        Sources(releases, zero, release => (
+            [release.Solvents.Sum(one => part(one.Solvent, Ratios.ShareOf(one.AtOnce, one.Solvent, room)))],
+            [release.Solvents.Sum(one => part(one.Solvent, Ratios.ShareOf(one.FromFilm, one.Solvent, room)))]));
+
+    private static ImmutableArray<RoomSource> Sources(
+        ImmutableArray<DatedRelease> releases, LocalDateTime zero,
+        Func<CoatRelease, (ImmutableArray<double> AtOnce, ImmutableArray<double> FromFilm)> measures) =>
+    [
+        .. releases.Select(release =>
+        {
+            var (atOnce, fromFilm) = measures(release.Release);
+            var first = MinuteOf(release.Start, zero);
+            var minutes = Math.Max(1, MinuteOf(release.End, zero) - first);
+            return new RoomSource(first, minutes, 1 / release.Release.FilmTime.TotalMinutes, atOnce, fromFilm);
+        }),
+    ];
+
+    /// <summary>The minute of a time, counted from zero.</summary>
+    public static int MinuteOf(LocalDateTime time, LocalDateTime zero) => (int)Period.Between(zero, time, PeriodUnits.Minutes).Minutes;
+}

@@ -1,0 +1,112 @@
+using CoatPlan.Jobs;
+using CoatPlan.Presets;
+using CoatPlan.Vapour;
+using UnitsNet;
+
+namespace CoatPlan.Air;
+
+/// <summary>What will be breathed, and what could burn.</summary>
+public static class WorkAir
+{
+    private static readonly Duration ShortTerm = Duration.FromMinutes(15);
+    private static readonly Duration Moment = Duration.FromMinutes(1);
+
+    /// <summary>The air of a work place over a dated plan.</summary>
+    /// <remarks>
+    /// A well-mixed room, C′ = (G − Q/K·C)/V, solved within each minute with everything that is wet then. It understates the breathing zone of the person
+    /// spraying and the heavy vapour at the floor.
+    /// </remarks>
+    /// <param name="place">Where the work is done.</param>
+    /// <param name="releases">The steps that give off vapour, in any order.</param>
+    /// <param name="figures">The leak of a closed room, and the share of the lower explosive limit that is worked to.</param>
+    /// <exception cref="ArgumentException">A step that ends before it starts.</exception>
+    public static AirReport Of(Place place, ImmutableArray<DatedRelease> releases, Figures figures)
+    {
+        ArgumentNullException.ThrowIfNull(place);
+        ArgumentNullException.ThrowIfNull(figures);
+        foreach (var release in releases)
+        {
+            if (release.End < release.Start)
+                throw new ArgumentException($"step {release.Step} ends at {release.End} before it starts at {release.Start}", nameof(releases));
+        }
+
+        ImmutableArray<DatedRelease> ordered = [.. releases.OrderBy(release => release.Start).ThenBy(release => release.Step, StringComparer.Ordinal)];
+        return WorkRoom.Of(place, figures) is { } room && !ordered.IsEmpty
+            ? Indoors(room, WorkRoom.Of(place with { Exhaust = VolumeFlow.Zero }, figures)!, ordered, figures)
+            : WithoutGathering(WorkRoom.Of(place, figures), ordered);
+    }
+
+    private static AirReport Indoors(WorkRoom room, WorkRoom leaking, ImmutableArray<DatedRelease> releases, Figures figures)
+    {
+        var zero = releases[0].Start;
+        var trace = AirTrace.Of(room, releases, zero);
+        var mixture = trace.Sum(Ratios.OfLimit);
+        var lel = trace.Sum(Ratios.OfLel);
+        var propellant = trace.Sum((solvent, share) => solvent.Propellant ? Ratios.OfLimit(solvent, share) : 0);
+        return new AirReport
+        {
+            Room = room,
+            ByStep = StepWindows.Of(trace, mixture, lel, releases, zero),
+            TwaMixtureRatio = trace.HighestMean(mixture, (int)Ratios.Shift.TotalMinutes),
+            PropellantRatio = trace.HighestMean(propellant, 1),
+            ShortLimitsPassed = ShortLimitsPassed(trace),
+            WithoutLimit = WithoutLimit(releases),
+            ExhaustForLimit = NeededExhaust.For(leaking, releases, Ratios.OfLimit, 1),
+            ExhaustForLel = NeededExhaust.For(leaking, releases, Ratios.OfLel, figures.Share("lel-share-work").DecimalFractions),
+            DilutionForLimit = releases.Max(release => Dilution(room, release)),
+        };
+    }
+
+    private static AirReport WithoutGathering(WorkRoom? room, ImmutableArray<DatedRelease> releases) => new()
+    {
+        Room = room,
+        ByStep = [.. releases.Select(release => new StepAir(release.Step, [], 0, 0, Duration.Zero))],
+        TwaMixtureRatio = 0,
+        PropellantRatio = 0,
+        ShortLimitsPassed = [],
+        WithoutLimit = WithoutLimit(releases),
+        ExhaustForLimit = room is null ? null : VolumeFlow.Zero,
+        ExhaustForLel = room is null ? null : VolumeFlow.Zero,
+        DilutionForLimit = null,
+    };
+
+    /// <summary>The textbook's figure: Q = K · Σ G/limit, all of the coat taken as given off while it is sprayed.</summary>
+    private static VolumeFlow Dilution(WorkRoom room, DatedRelease release)
+    {
+        var minutes = Math.Max(1, RoomSources.MinuteOf(release.End, release.Start));
+        var roomsOfLimit = release.Release.Solvents.Sum(part => Ratios.OfLimit(part.Solvent, Ratios.ShareOf(part.Total, part.Solvent, room)));
+        return VolumeFlow.FromCubicMetersPerMinute(room.Mixing * roomsOfLimit * room.Volume.CubicMeters / minutes);
+    }
+
+    private static ImmutableArray<string> WithoutLimit(ImmutableArray<DatedRelease> releases) =>
+    [
+        .. releases.SelectMany(release => release.Release.Solvents).Select(part => part.Solvent)
+            .Where(solvent => solvent.LowestLongTerm is null).Select(solvent => solvent.Name).Distinct().Order(StringComparer.Ordinal),
+    ];
+
+    private static ImmutableArray<ShortLimitPassed> ShortLimitsPassed(AirTrace trace)
+    {
+        var passed = ImmutableArray.CreateBuilder<ShortLimitPassed>();
+        for (var i = 0; i < trace.Solvents.Length; i++)
+        {
+            var solvent = trace.Solvents[i];
+            var own = i;
+            Check(solvent.ShortTerm, ShortTerm);
+            Check(solvent.Ceiling, Moment);
+
+            void Check(ExposureLimit? limit, Duration over)
+            {
+                if (limit is null)
+                    return;
+                var measure = new double[trace.Minutes.Count];
+                for (var row = 0; row < measure.Length; row++)
+                    measure[row] = trace.At(row, own);
+                var mean = trace.HighestMean(measure, (int)over.TotalMinutes);
+                if (mean > limit.Share.DecimalFractions)
+                    passed.Add(new ShortLimitPassed(solvent, over, Ratio.FromDecimalFractions(mean), limit.Share));
+            }
+        }
+
+        return passed.ToImmutable();
+    }
+}

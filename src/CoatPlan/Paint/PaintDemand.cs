@@ -1,0 +1,76 @@
+using CoatPlan.Jobs;
+using CoatPlan.Presets;
+using UnitsNet;
+
+namespace CoatPlan.Paint;
+
+/// <summary>How many packages of each product a job takes.</summary>
+public static class PaintDemand
+{
+    /// <summary>Draws from which the spread of a demand is read: enough that the 10 % and 90 % marks move by about half a percent.</summary>
+    public const int Draws = 4000;
+
+    private const double LowShare = 0.10;
+    private const double HighShare = 0.90;
+
+    /// <summary>The demand for each product that a system of the job names, in the job's order of products.</summary>
+    /// <remarks>
+    /// <see cref="ProductDemand.Cans"/> is the smallest whole number that covers the likely demand and its reserve, at least
+    /// <see cref="ProductDemand.CansLow"/>. All surfaces of a product are pooled before rounding up. The draws vary each surface's area within its
+    /// spread, the share that lands, and count what clearing the nozzle takes in each session; a two-part can that was activated is used up within
+    /// its time, so its draws round up each time anew.
+    /// </remarks>
+    /// <param name="job">The job: its name is the seed of the draws.</param>
+    /// <param name="coats">Its coats at one station.</param>
+    /// <param name="sprayed">The dated coats of all stations; empty before there is a timetable: then each layer's coat is one session.</param>
+    /// <param name="labels">Its labels.</param>
+    /// <param name="figures">The spread of a label's coverage, and how long a can may rest within a session.</param>
+    public static ImmutableArray<ProductDemand> Count(
+        Job job, Coats coats, ImmutableArray<SprayedCoat> sprayed, Labels labels, Figures figures)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        ArgumentNullException.ThrowIfNull(coats);
+        ArgumentNullException.ThrowIfNull(labels);
+        ArgumentNullException.ThrowIfNull(figures);
+
+        var named = job.Surfaces.Select(surface => surface.System).Distinct()
+            .SelectMany(key => job.Systems.First(system => system.Key == key).Layers).Select(layer => layer.Product).ToHashSet();
+        var luck = new SurfaceLuck(job.Name, Draws);
+        return
+        [
+            .. labels.All.Where(label => named.Contains(label.Key)).Select(label => Demand(
+                label, [.. coats.All.Where(coat => coat.Product == label.Key)], [.. sprayed.Where(one => one.Product == label.Key)],
+                job, luck, figures)),
+        ];
+    }
+
+    private static ProductDemand Demand(
+        Label label, ImmutableArray<SurfaceCoat> coats, ImmutableArray<SprayedCoat> sprayed, Job job, SurfaceLuck luck, Figures figures)
+    {
+        var reach = PackageReach.Of(label);
+        var stations = job.Crew.Stations;
+        var area = coats.Aggregate(Area.Zero, (sum, coat) => sum + coat.AreaCoats) * stations;
+        var likely = coats.Sum(coat => coat.Packages) * stations;
+        // Packages of the other basis follow from the same sum, the form's factor included.
+        var onBasis = reach.Area is { } basisReach ? basisReach.SquareMeters * likely : 0;
+        var sessions = SpraySessions.Of(label, coats, sprayed, stations, figures);
+        var drawn = DrawnDemand.Of(label, sessions, luck, figures.Share("covers-spread"));
+        var low = WholePackages.For(DrawnDemand.At(drawn, LowShare));
+        var cans = Math.Max(WholePackages.For(likely * (1 + job.Reserve.DecimalFractions)), low);
+        var high = Math.Max(cans, WholePackages.For(DrawnDemand.At(drawn, HighShare)));
+        return new ProductDemand
+        {
+            Label = label,
+            AreaCoats = area,
+            ByCovers = reach.ByCovers is { } covers ? onBasis / covers.SquareMeters : null,
+            BySolids = reach.BySolids is { } solids ? onBasis / solids.SquareMeters : null,
+            Basis = reach.Basis,
+            Likely = likely,
+            Sessions = sessions.Count,
+            Cans = cans,
+            CansLow = low,
+            CansHigh = high,
+            Covered = DrawnDemand.Covered(drawn, low, high),
+        };
+    }
+}
