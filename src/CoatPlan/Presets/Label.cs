@@ -6,6 +6,8 @@ namespace CoatPlan.Presets;
 /// <summary>A job's product with everything a plan needs: the job's words over its class, over the contract's defaults.</summary>
 public sealed record Label
 {
+    private const int UnsaidCoats = 2;
+
     /// <summary>The key in the job's products.</summary>
     public required string Key { get; init; }
 
@@ -62,6 +64,9 @@ public sealed record Label
 
     /// <summary>Most coats of the label.</summary>
     public required int CoatsMost { get; init; }
+
+    /// <summary>Coats of a system that names none: the label's least, or 2 where it says nothing. Source: the job file's contract.</summary>
+    public int CoatsUsual => Origins.GetValueOrDefault("coats", Origin.Default) == Origin.Default ? UnsaidCoats : CoatsLeast;
 
     /// <summary>Share lost on a flat panel, 0 to under 1.</summary>
     public required Ratio Loss { get; init; }

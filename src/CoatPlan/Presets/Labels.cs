@@ -1,3 +1,5 @@
+using CoatPlan.Jobs;
+using CoatPlan.Problems;
 using UnitsNet;
 
 namespace CoatPlan.Presets;
@@ -14,6 +16,20 @@ public sealed record Labels(ImmutableArray<Label> All)
 
     /// <summary>Hottest air of a label that names no highest temperature.</summary>
     public static readonly Temperature HottestAir = Temperature.FromDegreesCelsius(100);
+
+    /// <summary>The labels of a job, each the job's words over its product class over the contract's defaults.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="catalogue">What the trade knows.</param>
+    /// <param name="file">Name of the job file for problems; null: not said.</param>
+    /// <returns>The labels, or every product class and solvent that nobody knows and every field that nothing fills.</returns>
+    public static LabelsReading Resolve(Job job, Catalogue catalogue, string? file = null)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        ArgumentNullException.ThrowIfNull(catalogue);
+        var problems = new ProblemList(file);
+        var labels = job.Products.Select(product => LabelResolution.Of(product, catalogue, problems)).ToImmutableArray();
+        return problems.Count == 0 ? new(new(labels), []) : new(null, problems.InOrder());
+    }
 
     /// <summary>The label of a product.</summary>
     /// <param name="key">The product's key in the job.</param>

@@ -112,6 +112,11 @@ internal static class Sentences
         return New("unknown-name", $"no {what} `{tried}` is defined", expected, tried, Quoted(Nearest.To(tried, names)));
     }
 
+    public static Problem UnknownSolvent(string tried, IEnumerable<string> known) =>
+        New("unknown-name", $"no solvent `{tried}` is known, so its vapour cannot be counted",
+            "a name or CAS number of the presets, or a row for it under `solvents:` in a preset file with molar mass, density, boiling and its limits",
+            tried, Quoted(Nearest.To(tried, known)));
+
     public static Problem RepeatedName(string what, string tried, Mark first) =>
         New("repeated-name", $"the {what} `{tried}` is taken", $"one of its own (first in line {Number(first.Line)})", tried);
 
