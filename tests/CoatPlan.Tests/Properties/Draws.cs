@@ -1,0 +1,25 @@
+using System.Globalization;
+using CsCheck;
+
+namespace CoatPlan.Tests.Properties;
+
+/// <summary>
+/// The same draws on every machine: the seed and the count stand here, and COATPLAN_SEED and COATPLAN_DRAWS change them for a longer search. A failure names the seed
+/// of its draw.
+/// </summary>
+internal static class Draws
+{
+    private const int DefaultSeed = 20270514;
+
+    public static IEnumerable<(int Seed, DrawnJob Job)> Jobs(int count)
+    {
+        int first = Number("COATPLAN_SEED", DefaultSeed);
+        for (int i = 0; i < Number("COATPLAN_DRAWS", count); i++)
+        {
+            yield return (first + i, JobGen.Any.Generate(new PCG(7, (ulong)(first + i)), null, out _));
+        }
+    }
+
+    private static int Number(string name, int otherwise) =>
+        int.TryParse(Environment.GetEnvironmentVariable(name), NumberStyles.Integer, CultureInfo.InvariantCulture, out int value) ? value : otherwise;
+}
