@@ -45,4 +45,24 @@ public static class Drying
         var (law, need) = LabelLaws.Stage(label, stage);
         return metal.Drying(law).Reaches(from, need * Math.Pow(Math.Max(1, filmShare), figures.ThickFilmPower));
     }
+
+    /// <summary>The minute at which a wait that is counted at the label's conditions is over, such as the hour before tape comes off.</summary>
+    /// <param name="label">What was sprayed, for its pace in cold and damp.</param>
+    /// <param name="wait">The wait at the label's conditions, 0 or more.</param>
+    /// <param name="metal">The piece.</param>
+    /// <param name="from">The coat's end, minutes from the job's start.</param>
+    /// <returns>Minutes from the job's start, rounded up; null when it is not over within 400 days of the start.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The wait is less than nothing.</exception>
+    public static int? Outwaits(Label label, Duration wait, SurfaceCurve metal, int from)
+    {
+        ArgumentNullException.ThrowIfNull(label);
+        ArgumentNullException.ThrowIfNull(metal);
+        if (wait < Duration.Zero)
+        {
+            throw new ArgumentOutOfRangeException(nameof(wait), wait, "A wait must be 0 or more.");
+        }
+
+        var (law, need) = LabelLaws.Wait(label, wait);
+        return metal.Drying(law).Reaches(from, need);
+    }
 }

@@ -19,6 +19,10 @@ internal static class LabelLaws
     public static (RateLaw Law, double Need) Stage(Label label, DryingStage stage) =>
         Of(label, RateBound.Floor, Minutes(label.Times.At(stage)), label.TimesAt.Select(row => ((double, double)?)(row.Air.DegreesCelsius, Minutes(row.Times.At(stage)))));
 
+    /// <summary>The law of any other wait that is told at the label's conditions; in a table it is scaled as the time to touch.</summary>
+    public static (RateLaw Law, double Need) Wait(Label label, Duration wait) =>
+        Of(label, RateBound.Floor, Minutes(wait), label.TimesAt.Select(row => AsTouch(label, row, Minutes(wait))));
+
     /// <summary>The law of a window's opening, and how much of it must have passed.</summary>
     public static (RateLaw Law, double Need) Opening(Label label, RecoatGap gap, int alternative)
     {
@@ -70,6 +74,11 @@ internal static class LabelLaws
                 : null;
         }
 
+        return AsTouch(label, row, minutes);
+    }
+
+    private static (double Celsius, double Minutes)? AsTouch(Label label, StageTimesAt row, double minutes)
+    {
         var touch = Minutes(label.Times.Touch);
         return touch <= 0 ? null : (row.Air.DegreesCelsius, minutes * Minutes(row.Times.Touch) / touch);
     }

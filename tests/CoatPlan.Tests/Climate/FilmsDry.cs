@@ -87,6 +87,17 @@ public class FilmsDry
     }
 
     [Fact]
+    public void Any_other_wait_runs_at_the_pace_of_the_film()
+    {
+        var label = Samples.Black with { TimesAt = [Row(50, 2.4), Row(70, 1)] };
+        var (hour, cold) = (Duration.FromHours(1), Samples.In(Samples.Steady(52, 50)).Metal(Samples.Fender));
+
+        Drying.Outwaits(Samples.Black, hour, cold, 0).ShouldBe(120);
+        Drying.Outwaits(label, hour, Samples.In(Samples.Steady(50, 50)).Metal(Samples.Fender), 0).ShouldBe(144);
+        Should.Throw<ArgumentOutOfRangeException>(() => Drying.Outwaits(label, -hour, cold, 0));
+    }
+
+    [Fact]
     public void What_was_sprayed_before_the_start_goes_on_at_the_pace_of_the_start()
     {
         var metal = Samples.In(Samples.Steady(52, 50)).Metal(Samples.Fender);
