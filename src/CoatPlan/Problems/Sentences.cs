@@ -64,11 +64,12 @@ internal static class Sentences
 
     // Keys and kinds of values
 
-    public static Problem UnknownKey(string key, string where, IEnumerable<string> known)
+    public static Problem UnknownKey(string key, string where, IEnumerable<string> known, string? meant)
     {
+        const int MostListed = 12;
         string[] keys = [.. known];
-        return New("unknown-key", $"unknown key `{key}` in {where}", keys.Length > 12 ? "a key of " + where : "one of " + Listed(keys), key,
-            Quoted(Nearest.To(key.Replace('_', '-').Replace(' ', '-'), keys)));
+        string expected = keys.Length > MostListed ? "a key of " + where : "one of " + Listed(keys);
+        return New("unknown-key", $"unknown key `{key}` in {where}", expected, key, Quoted(meant));
     }
 
     public static Problem MissingKey(string key, string where, string example) =>
@@ -157,8 +158,8 @@ internal static class Sentences
 
     public static Problem NoHours() => New("no-hours", "no entry of the hours holds any time", "one span of work or more");
 
-    public static Problem NotAWindow(string what, string tried) =>
-        New("not-a-window", $"{what} is `{tried}`", "a window such as `10 min-1 h`, `after 24 h` or `within 30 min`", tried);
+    public static Problem NotAWindow(string what, string tried, string? mend) =>
+        New("not-a-window", $"{what} is `{tried}`", "a window such as `10 min-1 h`, `after 24 h` or `within 30 min`", tried, Quoted(mend));
 
     public static Problem NothingLeft(string what) =>
         New("nothing-left", $"what is taken away from {what} is as large as the shape or larger", "some of it left");

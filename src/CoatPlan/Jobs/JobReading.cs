@@ -1,0 +1,8 @@
+using CoatPlan.Problems;
+
+namespace CoatPlan.Jobs;
+
+/// <summary>A job that was read, or everything that is wrong with its text.</summary>
+/// <param name="Job">The job; null: there are problems.</param>
+/// <param name="Problems">What is wrong, in the order of the text; empty: nothing.</param>
+public sealed record JobReading(Job? Job, ImmutableArray<Problem> Problems);

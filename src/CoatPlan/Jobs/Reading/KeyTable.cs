@@ -1,0 +1,8 @@
+namespace CoatPlan.Jobs.Reading;
+
+/// <summary>The keys that a map may have.</summary>
+internal sealed record KeyTable(string What, ImmutableArray<KeySpec> Keys)
+{
+    /// <summary>The key of a name; null: the map has none such.</summary>
+    public KeySpec? Find(string name) => Keys.FirstOrDefault(key => key.Name == name);
+}

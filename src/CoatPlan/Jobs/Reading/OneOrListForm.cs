@@ -1,0 +1,8 @@
+namespace CoatPlan.Jobs.Reading;
+
+/// <summary>A list, or a single item of it.</summary>
+internal sealed record OneOrListForm(Form Item) : Form
+{
+    /// <inheritdoc/>
+    public override string Example => Item.Example;
+}

@@ -1,0 +1,11 @@
+using CoatPlan.Problems;
+using CoatPlan.Quantities;
+
+namespace CoatPlan.Jobs.Reading;
+
+/// <summary>Two figures of one kind, <c>50-90 °F</c>.</summary>
+internal sealed record RangeForm(Dimension Dimension, Bounds Bounds, string Sample) : Form
+{
+    /// <inheritdoc/>
+    public override string Example => Sample;
+}

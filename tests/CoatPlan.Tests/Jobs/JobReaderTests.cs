@@ -1,0 +1,104 @@
+using CoatPlan.Jobs;
+using CoatPlan.Problems;
+using UnitsNet;
+
+namespace CoatPlan.Tests.Jobs;
+
+public sealed class JobReaderTests
+{
+    [Fact]
+    public void The_complete_job_of_the_contract_is_read()
+    {
+        var job = Read(JobFiles.Complete);
+
+        job.Name.ShouldBe("Roadster engine bay");
+        job.Start.ShouldBe(new LocalDateTime(2027, 5, 14, 16, 0));
+        job.FinishBy.ShouldBe(new LocalDateTime(2027, 5, 16, 20, 0));
+        job.Reserve.Percent.ShouldBe(10, 1e-9);
+        job.TapeLimit.ShouldBe(Duration.FromHours(24));
+        job.Place.Volume!.Value.CubicFeet.ShouldBe(22 * 20 * 9, 1e-6);
+        job.Place.Exhaust.CubicFeetPerMinute.ShouldBe(800, 1e-9);
+        job.Place.Mixing.ShouldBe(5);
+        job.Place.Heater.ShouldBe(HeaterKind.Open);
+        job.Place.SpraySpots.ShouldBe(1);
+        job.Place.Rack.ShouldBeNull();
+        job.Place.Ignition.ShouldBe(["gas water heater"]);
+        var weather = job.Place.Weather.ShouldBeOfType<DailyWeather>();
+        weather.DewPoint!.Value.DegreesFahrenheit.ShouldBe(46, 1e-9);
+        job.Crew.Hours.Length.ShouldBe(2);
+        job.Crew.Hours[1].Spans.ShouldBe([new(new(8, 0), new(12, 0)), new(new(13, 0), new(18, 0))]);
+        job.Products.Select(product => (product.Key, product.Preset)).ShouldBe([("black", "underhood-black-aerosol"), ("etch", "etch-primer-aerosol")]);
+        var black = job.Products[0].Label;
+        black.Package!.NetMass!.Value.Ounces.ShouldBe(12, 1e-9);
+        black.Package.Price.ShouldBe(9.50m);
+        black.Recoat.ShouldBe([new(Duration.FromMinutes(10), Duration.FromHours(1), false), new(Duration.FromHours(24), null, false)]);
+        black.LabelSays.ShouldBe(["Use with plenty of fresh air.", "Keep away from flame."]);
+        job.Systems[0].Layers[0].OnlyBare.ShouldBeTrue();
+        job.Systems[0].Layers[1].Coats.ShouldBe(3);
+        var fender = job.Surfaces[0];
+        (fender.Id, fender.Count, fender.Stays, fender.Form).ShouldBe(("inner-fender", 2, true, "panel"));
+        fender.Spread.Percent.ShouldBe(15, 1e-9);
+        fender.Masks[0].Edge!.Value.Feet.ShouldBe(6, 1e-9);
+        job.Surfaces[1].Spread.Percent.ShouldBe(5, 1e-9);
+        job.Surfaces[1].Shapes.ShouldHaveSingleItem().ShouldBeOfType<PanelShape>().Sides.ShouldBe(2);
+        job.Surfaces[1].Mark.ShouldBe(new Mark(38, 5));
+    }
+
+    [Fact]
+    public void A_job_with_every_key_and_every_word_is_read()
+    {
+        var job = Read(JobFiles.EveryKey);
+
+        var words = Vocabulary.Contract;
+        job.Products.Select(product => product.Preset).OfType<string>().ShouldBe(words.ProductPresets);
+        job.Surfaces[0].Conditions.ShouldBe(words.Conditions);
+        job.Surfaces[0].Near.ShouldBe(words.Near);
+        job.Surfaces[0].Masks.Select(mask => mask.Kind).ShouldBe(words.MaskKinds);
+        job.Products[0].Label.Hazards.ShouldBe(words.Hazards);
+        job.Surfaces.Select(surface => surface.Material).ShouldBe(words.Materials);
+        job.Surfaces.Select(surface => surface.Finish).Distinct().ShouldBe(["factory paint", "bare", "repaint", "powder coat", "unknown"]);
+        job.Surfaces.Select(surface => surface.Id).Take(5).ShouldBe(["left", "bracket", "bracket-2", "bracket-3", "rail"]);
+        job.Products[0].Label.Limits!.Humidity!.Value.Least!.Value.Percent.ShouldBe(30, 1e-9);
+        job.Products[2].Label.Limits!.Humidity.ShouldBe(new(null, Ratio.FromPercent(80)));
+        job.Products[0].Label.Topcoat.ShouldBe([new(null, Duration.FromMinutes(30), true)]);
+        job.Products[0].Label.Solvents.Select(solvent => (solvent.Name, Math.Round(solvent.Share.Percent, 6)))
+            .ShouldBe([("acetone", 30), ("108-88-3", 10), ("xylene", 5)]);
+        job.Notes.ShouldBe("A job that says all there is to say.");
+        job.Prices!.LabourPerHour.ShouldBe(85m);
+        job.Prices.TaxOn.ShouldBe(TaxBase.All);
+        job.Checks!.CylinderPressures.Length.ShouldBe(3);
+        job.Done[1].Coat.ShouldBe(1);
+        job.Done[3].Cans!.Mass!.Value.Grams.ShouldBe(120, 1e-9);
+        job.Have.Select(entry => entry.IsProduct).ShouldBe([true, true, false, false]);
+        job.Have[3].Amount.Count.ShouldBe(20);
+        ((BendShape)job.Surfaces[7].Shapes[1]).Angle.Degrees.ShouldBe(90, 1e-9);
+    }
+
+    [Fact]
+    public void A_file_with_windows_line_ends_and_a_byte_order_mark_reads_the_same()
+    {
+        string text = "\uFEFF" + JobFiles.Complete.ReplaceLineEndings("\r\n");
+
+        var reading = JobReader.Read(System.Text.Encoding.UTF8.GetBytes(text), "x.job.yaml", Vocabulary.Contract);
+
+        reading.Problems.ShouldBeEmpty();
+        reading.Job!.Surfaces[1].Mark.ShouldBe(new Mark(38, 5));
+    }
+
+    [Fact]
+    public void A_folder_of_presets_may_add_words()
+    {
+        string text = JobFiles.Complete.Replace("material: steel", "material: Magnesium-Alloy", StringComparison.Ordinal);
+        var more = Vocabulary.Contract with { Materials = Vocabulary.Contract.Materials.Add("magnesium alloy") };
+
+        JobReader.Read(text, "x", Vocabulary.Contract).Problems.Length.ShouldBe(2);
+        JobReader.Read(text, "x", more).Job!.Surfaces[0].Material.ShouldBe("magnesium alloy");
+    }
+
+    private static Job Read(string text)
+    {
+        var reading = JobReader.Read(text, "x.job.yaml", Vocabulary.Contract);
+        reading.Problems.ShouldBeEmpty();
+        return reading.Job!;
+    }
+}
