@@ -64,6 +64,12 @@ internal static class Sentences
 
     // Keys and kinds of values
 
+    public static Problem UnknownKey(string key, string where, IEnumerable<string> known)
+    {
+        string[] keys = [.. known];
+        return UnknownKey(key, where, keys, Nearest.To(key.Replace('_', '-').Replace(' ', '-'), keys));
+    }
+
     public static Problem UnknownKey(string key, string where, IEnumerable<string> known, string? meant)
     {
         const int MostListed = 12;
@@ -158,7 +164,7 @@ internal static class Sentences
 
     public static Problem NoHours() => New("no-hours", "no entry of the hours holds any time", "one span of work or more");
 
-    public static Problem NotAWindow(string what, string tried, string? mend) =>
+    public static Problem NotAWindow(string what, string tried, string? mend = null) =>
         New("not-a-window", $"{what} is `{tried}`", "a window such as `10 min-1 h`, `after 24 h` or `within 30 min`", tried, Quoted(mend));
 
     public static Problem NothingLeft(string what) =>
