@@ -6,7 +6,7 @@ namespace CoatPlan.Presets;
 /// <summary>Reads preset files into a catalogue.</summary>
 /// <remarks>
 /// A file holds tables of rows by word, and may hold a table <c>sources</c> that rows cite by key. A user's file adds rows, or says
-/// again only those fields of a row that are to change. Every mistake in every file is found in one go.
+/// again only those fields of a row that are to change; <see cref="RuleFiles"/> are read by the rooms that use them. Every mistake in every file is found in one go.
 /// </remarks>
 public static class CatalogueReader
 {
@@ -19,8 +19,8 @@ public static class CatalogueReader
         ArgumentNullException.ThrowIfNull(overrides);
         ImmutableArray<PresetFile> files =
         [
-            .. builtIns.Select(text => PresetFile.Read(text, isOverride: false)),
-            .. overrides.Select(text => PresetFile.Read(text, isOverride: true)),
+            .. builtIns.Where(text => !RuleFiles.Holds(text)).Select(text => PresetFile.Read(text, isOverride: false)),
+            .. overrides.Where(text => !RuleFiles.Holds(text)).Select(text => PresetFile.Read(text, isOverride: true)),
         ];
         var catalogue = Tables(new PresetTables(files), files);
         var problems = files.SelectMany(file => file.Problems.InOrder()).ToImmutableArray();
