@@ -15,7 +15,7 @@ internal static class Rooms
         ("Presets", ["Quantities", "Problems", "Jobs"]),
         ("Areas", ["Quantities", "Jobs", "Presets"]),
         ("Climate", ["Quantities", "Problems", "Jobs", "Presets"]),
-        ("Prep", ["Quantities", "Jobs", "Presets", "Areas"]),
+        ("Prep", ["Quantities", "Problems", "Jobs", "Presets", "Areas"]),
         ("Paint", ["Quantities", "Jobs", "Presets", "Areas", "Prep"]),
         ("Vapour", ["Jobs", "Presets", "Paint"]),
         ("Scheduling", []),
@@ -23,7 +23,7 @@ internal static class Rooms
         ("Plans", []),
         ("Air", ["Jobs", "Presets", "Climate", "Prep", "Paint", "Vapour", "Timetable"]),
         ("Supplies", ["Quantities", "Jobs", "Presets", "Areas", "Prep", "Paint", "Timetable"]),
-        ("Cautions", ["Jobs", "Presets", "Areas", "Prep", "Paint", "Timetable", "Air"]),
+        ("Cautions", ["Problems", "Jobs", "Presets", "Areas", "Prep", "Paint", "Timetable", "Air"]),
         (Root, ["Quantities", "Problems", "Jobs", "Presets", "Areas", "Climate", "Prep", "Paint", "Vapour", "Timetable", "Scheduling", "Plans", "Air", "Supplies", "Cautions"]),
     ];
 

@@ -1,0 +1,16 @@
+namespace CoatPlan.Prep;
+
+/// <summary>A row of a rule file: something that follows from what is known, which other rows then ask for.</summary>
+/// <param name="Id">Its name in the file.</param>
+/// <param name="Trait">Key that it adds to.</param>
+/// <param name="Word">Word that it adds.</param>
+/// <param name="Condition">When it follows.</param>
+internal sealed record DerivedTrait(string Id, string Trait, string Word, RuleCondition Condition)
+{
+    /// <summary>Reads a row.</summary>
+    public static DerivedTrait Read(RuleRow row) => new(row.Key, row.Text("trait"), row.OptionalText("word") ?? "true", row.Condition());
+
+    /// <summary>What is known with all that follows from it, row after row.</summary>
+    public static Traits Follow(IEnumerable<DerivedTrait> rows, Traits known) =>
+        rows.Aggregate(known, (traits, row) => row.Condition.Holds(traits) ? traits.With(row.Trait, row.Word) : traits);
+}

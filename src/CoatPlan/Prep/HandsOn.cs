@@ -1,0 +1,82 @@
+using CoatPlan.Presets;
+
+namespace CoatPlan.Prep;
+
+/// <summary>Hands-on time of operations.</summary>
+/// <remarks>Per area, edge, plug and part, times what form and reach cost, with rest, and never under the least of an operation and part.</remarks>
+internal static class HandsOn
+{
+    private const string OpenBay = "open-bay";
+    private const string Bench = "bench";
+    private const string Film = "film";
+    private const int LastStageOnVehicle = 4;
+
+    /// <summary>Time for all pieces of a surface, whole seconds, rounded up.</summary>
+    /// <param name="surface">The surface.</param>
+    /// <param name="operation">What is done and how.</param>
+    /// <param name="masked">What is masked on one piece.</param>
+    /// <param name="catalogue">Rates, forms and reaches.</param>
+    public static Duration OnSurface(
+        SettledSurface surface, SettledOperation operation, ImmutableArray<MaskedItem> masked, Catalogue catalogue)
+    {
+        var row = catalogue.Operation(operation.Word);
+        var rate = Rate(surface, operation, catalogue);
+        var area = surface.Measured.Piece.SquareMeters * (operation.Way?.OnlyBare == true ? surface.Measured.BareShare.DecimalFractions : 1);
+        var minutes = rate.FixedMinutes
+            + (rate.MinutesPerSquareMetre * area * catalogue.Form(surface.Surface.Form).TimeFactor)
+            + (operation.Word == "mask" ? MaskMinutes(row, masked, catalogue) : ByPiece(rate, surface, operation.Word, masked, catalogue));
+
+        var each = minutes * Reach(surface, row, catalogue) * (1 + catalogue.Figures.Share("rest").DecimalFractions);
+        return WholeSeconds(Math.Max(each, LeastMinutes(catalogue)) * surface.Measured.Count);
+    }
+
+    /// <summary>The rate of the way it is done, or else of the surface's conditions.</summary>
+    public static OperationRate Rate(SettledSurface surface, SettledOperation operation, Catalogue catalogue)
+    {
+        var row = catalogue.Operation(operation.Word);
+        return operation.Way?.Rate is { } name ? row.Rate(name) : row.RateFor(surface.Surface.Conditions);
+    }
+
+    /// <summary>Time of an operation of the whole job, whole seconds, rounded up.</summary>
+    /// <param name="word">The operation.</param>
+    /// <param name="surfaces">Those it is about.</param>
+    /// <param name="catalogue">Rates.</param>
+    public static Duration OnJob(string word, IReadOnlyCollection<SettledSurface> surfaces, Catalogue catalogue)
+    {
+        var rate = catalogue.Operation(word).RateFor([]);
+        var area = surfaces.Sum(surface => surface.Measured.Piece.SquareMeters * surface.Measured.Count);
+        var pieces = surfaces.Sum(surface => surface.Measured.Count);
+        var minutes = rate.FixedMinutes + (rate.MinutesPerSquareMetre * area) + (rate.MinutesPerPlug * pieces);
+        return WholeSeconds(Math.Max(minutes * (1 + catalogue.Figures.Share("rest").DecimalFractions), LeastMinutes(catalogue)));
+    }
+
+    private static double MaskMinutes(Presets.Operation row, ImmutableArray<MaskedItem> masked, Catalogue catalogue) =>
+        masked.Sum(item =>
+        {
+            var rate = row.Rate(item.Kind == Masking.Surroundings ? "edge" : catalogue.MaskKind(item.Kind).Rate);
+            return (rate.MinutesPerMetre * item.Edge.Meters)
+                + (rate.MinutesPerPlug * item.Plugs)
+                + (row.Rate(Film).MinutesPerSquareMetre * item.Area.SquareMeters);
+        });
+
+    private static double ByPiece(
+        OperationRate rate, SettledSurface surface, string word, ImmutableArray<MaskedItem> masked, Catalogue catalogue)
+    {
+        var edge = word == "featheredge"
+            ? surface.Surface.Conditions.Sum(condition => catalogue.Condition(condition).ChipEdgePerSquareMetre)
+                * surface.Measured.Piece.SquareMeters
+            : masked.Sum(item => item.Edge.Meters);
+        return (rate.MinutesPerMetre * edge) + (rate.MinutesPerPlug * Math.Max(1, masked.Sum(item => item.Plugs)));
+    }
+
+    private static double Reach(SettledSurface surface, Presets.Operation row, Catalogue catalogue)
+    {
+        var onVehicle = surface.Surface.Stays
+            || (!surface.Known.Has("work-on", "bench") && (row.Stage <= LastStageOnVehicle || row.Word == "refit"));
+        return catalogue.Reach(onVehicle ? OpenBay : Bench).TimeFactor;
+    }
+
+    private static double LeastMinutes(Catalogue catalogue) => catalogue.Figures.Time("least-minutes").TotalMinutes;
+
+    private static Duration WholeSeconds(double minutes) => Duration.FromSeconds((long)Math.Ceiling((minutes * 60) - 1e-6));
+}

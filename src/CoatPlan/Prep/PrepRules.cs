@@ -1,0 +1,133 @@
+using CoatPlan.Problems;
+using CoatPlan.Presets;
+using UnitsNet;
+
+namespace CoatPlan.Prep;
+
+/// <summary>The rules of the prep sequence: prep.yaml, and what a shop's own file puts over it.</summary>
+public sealed record PrepRules
+{
+    private static readonly Lazy<PrepRules> TheStandard = new(() => Read(RuleFile.Embedded(RuleFiles.Prep), null, new ProblemList(RuleFiles.Prep)));
+
+    /// <summary>The rules that come with the library.</summary>
+    public static PrepRules Standard => TheStandard.Value;
+
+    internal ImmutableArray<PrepWait> Waits { get; init; } = [];
+
+    internal ImmutableSortedDictionary<string, ImmutableArray<string>> AfterEvery { get; init; } =
+        ImmutableSortedDictionary.Create<string, ImmutableArray<string>>(StringComparer.Ordinal);
+
+    internal PrepMasking Masking { get; init; } = PrepMasking.None;
+
+    /// <summary>Mildest first inside an operation.</summary>
+    internal ImmutableArray<PrepWay> Ways { get; init; } = [];
+
+    internal ImmutableArray<DerivedTrait> Traits { get; init; } = [];
+
+    internal ImmutableArray<PrepRule> Rules { get; init; } = [];
+
+    /// <summary>The same with a shop's own rows: those with an id or a name that stands here replace it, others are added.</summary>
+    /// <param name="text">A file of the shape of prep.yaml; sections may be left out.</param>
+    /// <param name="file">Its name, for problems.</param>
+    /// <param name="problems">What is wrong with it, in the order of the text; the rules are not to be used unless it is empty.</param>
+    public PrepRules With(string text, string file, out ImmutableArray<Problem> problems)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        var list = new ProblemList(file);
+        var rules = Read(text, this, list);
+        problems = list.InOrder();
+        return rules;
+    }
+
+    internal PrepWay? Way(string operation, string? way) =>
+        way is null ? null : Ways.FirstOrDefault(row => row.Operation == operation && row.Way == way);
+
+    internal OperationWait Wait(string id, Catalogue catalogue) => Waits.First(wait => wait.Id == id).Taken(catalogue);
+
+    internal static PrepRules Read(string text, PrepRules? under, ProblemList problems)
+    {
+        var file = new RuleFile(text, problems);
+        var waits = file.Rows("waits", "wait", Wait);
+        var order = file.Rows("order", "order", row => (Word: row.Key, After: row.Texts("after-every")));
+        var how = file.Texts("masking-how");
+        var masking = file.Single("masking", row => Masked(row));
+        var ways = file.Rows("ways", "way", Way);
+        var traits = file.Rows("traits", "trait", DerivedTrait.Read);
+        var rules = file.Rows("rules", "rule", Rule);
+        file.Close();
+
+        var cover = (under?.Masking.How ?? ImmutableSortedDictionary.Create<string, string>(StringComparer.Ordinal))
+            .SetItems(how);
+        return new PrepRules
+        {
+            Waits = Merge(under?.Waits, waits, wait => wait.Id),
+            AfterEvery = (under?.AfterEvery ?? ImmutableSortedDictionary.Create<string, ImmutableArray<string>>(StringComparer.Ordinal))
+                .SetItems(order.Select(pair => KeyValuePair.Create(pair.Word, pair.After))),
+            Masking = (masking ?? under?.Masking ?? PrepMasking.None) with { How = cover },
+            Ways = Merge(under?.Ways, ways, way => $"{way.Operation}/{way.Way}"),
+            Traits = Merge(under?.Traits, traits, trait => trait.Id),
+            Rules = Merge(under?.Rules, rules, rule => rule.Id),
+        };
+    }
+
+    /// <summary>A row with a name that is there takes its place; others follow.</summary>
+    internal static ImmutableArray<T> Merge<T>(ImmutableArray<T>? under, ImmutableArray<T> over, Func<T, string> nameOf)
+    {
+        if (under is not { } below)
+            return over;
+        var byName = over.ToLookup(nameOf, StringComparer.Ordinal);
+        var names = below.Select(nameOf).ToHashSet(StringComparer.Ordinal);
+        return [.. below.Select(row => byName[nameOf(row)].LastOrDefault(row)), .. over.Where(row => !names.Contains(nameOf(row)))];
+    }
+
+    private static PrepWait Wait(RuleRow row)
+    {
+        var figure = row.OptionalText("figure");
+        return new PrepWait(
+            row.Key,
+            row.Text("kind") switch
+            {
+                "wash-dry" => WaitKind.WashDry,
+                "solvent-flash" => WaitKind.SolventFlash,
+                _ => WaitKind.Dwell,
+            },
+            figure,
+            row.Number("minutes") ?? 0,
+            row.Text("why"),
+            row.OptionalText("source") ?? "",
+            row.OptionalText("status") ?? "");
+    }
+
+    private static PrepMasking Masked(RuleRow row) => new(
+        Length.FromMeters(row.Number("edge-m") ?? 0),
+        Length.FromMeters(row.Number("apron-m") ?? 0),
+        ImmutableSortedDictionary.Create<string, string>(StringComparer.Ordinal),
+        row.Text("source"),
+        row.Text("status"));
+
+    private static PrepWay Way(RuleRow row) => new()
+    {
+        Operation = row.Key.Split('/')[0],
+        Way = row.Key.Split('/')[^1],
+        Title = row.Text("title"),
+        Rate = row.OptionalText("rate"),
+        OnlyBare = row.OptionalText("area") == "bare",
+        Dust = row.YesOrNo("dust"),
+        Hot = row.YesOrNo("hot"),
+        Wait = row.OptionalText("wait"),
+        Grits = row.Texts("grits"),
+    };
+
+    private static PrepRule Rule(RuleRow row) => new()
+    {
+        Id = row.Key,
+        Operation = row.Text("operation"),
+        Way = row.OptionalText("way"),
+        Condition = row.Condition(),
+        Why = row.OptionalText("why"),
+        Note = row.OptionalText("note"),
+        Wait = row.OptionalText("wait"),
+        Source = row.OptionalText("source") ?? "",
+        Status = row.Text("status"),
+    };
+}

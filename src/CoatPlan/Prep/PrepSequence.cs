@@ -1,0 +1,86 @@
+using CoatPlan.Areas;
+using CoatPlan.Jobs;
+using CoatPlan.Presets;
+
+namespace CoatPlan.Prep;
+
+/// <summary>What must be done around the coats, in which order, and why.</summary>
+public static class PrepSequence
+{
+    /// <summary>Builds the sequence of a job.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="catalogue">What the trade knows.</param>
+    /// <param name="labels">The label of each of the job's products.</param>
+    /// <param name="surfaces">The job's surfaces, measured, in the order of the job.</param>
+    /// <param name="texts">Rules and warnings: <see cref="PrepTexts.Standard"/>, or those with a shop's own over them.</param>
+    /// <exception cref="ArgumentException">A surface whose system or product the job does not have, or a word the catalogue does not have.</exception>
+    public static Sequence Build(Job job, Catalogue catalogue, Labels labels, ImmutableArray<MeasuredSurface> surfaces, PrepTexts texts)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        ArgumentNullException.ThrowIfNull(catalogue);
+        ArgumentNullException.ThrowIfNull(labels);
+        ArgumentNullException.ThrowIfNull(texts);
+
+        var jobTraits = JobTraits.Of(job);
+        var context = new PrepContext
+        {
+            Rules = texts.Rules,
+            Catalogue = catalogue,
+            Job = jobTraits,
+            Surfaces = [.. surfaces.Select(surface => Settle(surface, job, catalogue, labels, texts, jobTraits))],
+        };
+
+        var opening = WholeJobPreparation.Opening(context);
+        var batches = new BatchPreparation(context with { LastOpening = opening.LastOrDefault()?.Id });
+        var groups = Groups.Of(context.Surfaces);
+        var ofGroups = groups.SelectMany(group => batches.Operations(group.Surfaces, group.Id));
+        var operations = opening.Concat(ofGroups).Concat(WholeJobPreparation.Closing(context)).OrderBy(o => o.Stage).ThenBy(o => o.Order).ToArray();
+
+        return new Sequence(batches)
+        {
+            Operations = [.. operations.Select(operation => Resolve(operation, operations))],
+            Warnings = Warnings.Of(job, context, texts.Warnings),
+            Groups = groups,
+        };
+    }
+
+    private static SettledSurface Settle(
+        MeasuredSurface measured, Job job, Catalogue catalogue, Labels labels, PrepTexts texts, Traits jobTraits)
+    {
+        var layers = Layers(measured.Surface, job, labels);
+        var pairings = Pairings.Of(measured, layers, texts.Warnings.Through, catalogue);
+        var own = SurfaceTraits.Of(measured, layers, job, catalogue)
+            .Saying("patch-test", pairings.Any(pairing => pairing.Judgement.Verdict == Verdict.Test));
+        var (operations, known) = Settling.Settle(DerivedTrait.Follow(texts.Rules.Traits, own.And(jobTraits)), texts.Rules, catalogue);
+        return new SettledSurface
+        {
+            Measured = measured,
+            Layers = layers,
+            Pairings = pairings,
+            Own = DerivedTrait.Follow(texts.Rules.Traits, own),
+            Known = DerivedTrait.Follow(texts.Warnings.Traits, known),
+            Operations = operations,
+        };
+    }
+
+    private static ImmutableArray<PreparedLayer> Layers(JobSurface surface, Job job, Labels labels)
+    {
+        var system = job.Systems.FirstOrDefault(system => system.Key == surface.System)
+            ?? throw new ArgumentException($"the job has no system '{surface.System}', which '{surface.Id}' asks for", nameof(job));
+        return [.. system.Layers.Select(layer => new PreparedLayer(labels[layer.Product], layer.OnlyBare))];
+    }
+
+    /// <summary>Names the operations that must be done on every surface first.</summary>
+    private static Operation Resolve(Operation operation, Operation[] all) =>
+        operation.AfterEvery.IsEmpty
+            ? operation
+            : operation with
+            {
+                After =
+                [
+                    .. operation.After
+                        .Concat(all.Where(other => operation.AfterEvery.Contains(other.Word, StringComparer.Ordinal)).Select(other => other.Id))
+                        .Distinct(StringComparer.Ordinal),
+                ],
+            };
+}

@@ -1,0 +1,29 @@
+using CoatPlan.Areas;
+using CoatPlan.Jobs;
+
+namespace CoatPlan.Prep;
+
+/// <summary>A surface with what is known of it and what is done to it.</summary>
+internal sealed record SettledSurface
+{
+    public required MeasuredSurface Measured { get; init; }
+
+    public required ImmutableArray<PreparedLayer> Layers { get; init; }
+
+    public required ImmutableArray<Pairing> Pairings { get; init; }
+
+    /// <summary>What is known of it alone.</summary>
+    public required Traits Own { get; init; }
+
+    /// <summary>What is known, its job's words among it.</summary>
+    public required Traits Known { get; init; }
+
+    /// <summary>What is done, by word.</summary>
+    public required ImmutableSortedDictionary<string, SettledOperation> Operations { get; init; }
+
+    public JobSurface Surface => Measured.Surface;
+
+    public string Id => Measured.Surface.Id;
+
+    public string Name => Measured.Surface.Name;
+}

@@ -1,0 +1,53 @@
+namespace CoatPlan.Prep;
+
+/// <summary>The operations that are done once, before the first surface is touched and after the last.</summary>
+internal static class WholeJobPreparation
+{
+    private const int LastOpeningStage = 2;
+
+    /// <summary>Those of stages 1 and 2, each after the one before.</summary>
+    public static ImmutableArray<Operation> Opening(PrepContext context) => Chain(Once(context, row => row.Stage <= LastOpeningStage));
+
+    /// <summary>Those of stages 9 and 10; what they come after is told by <see cref="Operation.AfterEvery"/>.</summary>
+    public static ImmutableArray<Operation> Closing(PrepContext context) => Chain(Once(context, row => row.Stage > LastOpeningStage));
+
+    private static IEnumerable<Operation> Once(PrepContext context, Func<Presets.Operation, bool> wanted)
+    {
+        var known = context.Surfaces.Aggregate(context.Job, (traits, surface) => traits.And(surface.Known));
+        var (settled, _) = Settling.Settle(known, context.Rules, context.Catalogue);
+        return context.Catalogue.Operations
+            .Where(row => row.OncePerJob && wanted(row) && settled.ContainsKey(row.Word))
+            .OrderBy(row => row.Stage)
+            .ThenBy(row => row.Order)
+            .Select(row => Operation(row, settled[row.Word], context));
+    }
+
+    private static Operation Operation(Presets.Operation row, SettledOperation settled, PrepContext context) => new()
+    {
+        Id = row.Word,
+        Word = row.Word,
+        Stage = row.Stage,
+        Order = row.Order,
+        Title = row.Title,
+        Notes = Reasons.Notes(settled.Notes.Select(rule => (rule, Holding(rule, context)))),
+        Scope = OperationScope.WholeJob,
+        Surfaces = [],
+        Hands = HandsOn.OnJob(row.Word, context.Surfaces, context.Catalogue),
+        MakesDust = row.MakesDust,
+        Breakable = row.Breakable,
+        HotWork = row.HotWork,
+        Why = Reasons.Why(settled.Reasons.Select(rule => (rule, Holding(rule, context)))),
+        After = [],
+        AfterEvery = context.Rules.AfterEvery.GetValueOrDefault(row.Word, []),
+        Wait = settled.Reasons.Select(rule => rule.Wait).OfType<string>().Select(id => context.Rules.Wait(id, context.Catalogue)).FirstOrDefault(OperationWait.None),
+    };
+
+    private static ImmutableArray<SettledSurface> Holding(PrepRule rule, PrepContext context) =>
+        [.. context.Surfaces.Where(surface => rule.Condition.Holds(surface.Known))];
+
+    private static ImmutableArray<Operation> Chain(IEnumerable<Operation> operations)
+    {
+        var all = operations.ToArray();
+        return [.. all.Select((operation, at) => at == 0 ? operation : operation with { After = [all[at - 1].Id] })];
+    }
+}
