@@ -15,6 +15,7 @@ internal sealed class LocalSearch
     private readonly Func<Schedule, long>? preference;
     private readonly Draws draws = new(Seed);
     private readonly int[] choices;
+    private readonly int[] anyWindow;
 
     private int[] bestRanks = [];
     private int[] bestWindows = [];
@@ -28,6 +29,8 @@ internal sealed class LocalSearch
         this.heads = heads;
         this.preference = preference;
         generator = new Generator(frame, order, heads);
+        anyWindow = new int[frame.Links.Length];
+        Array.Fill(anyWindow, -1);
         choices = [.. Enumerable.Range(0, frame.Links.Length).Where(l => frame.Links[l].Windows.Length > 1)];
     }
 
@@ -40,38 +43,53 @@ internal sealed class LocalSearch
     /// <summary>What the run that placed most placed.</summary>
     public ImmutableArray<Placement?> Placed { get; private set; } = [];
 
-    /// <summary>Makes up to a number of passes, fewer where the network is large or the bound is reached and nothing else is asked for.</summary>
-    public void Run(int passes, int lowerBound)
+    /// <summary>How many passes are worth their time where so many are asked for.</summary>
+    public static int PassesFor(int count, int passes) =>
+        count <= FullCount ? passes : Math.Max(1, (int)((long)passes * FullCount * FullCount / ((long)count * count)));
+
+    /// <summary>One pass for each of up to so many priority rules.</summary>
+    public void TryRules(int passes)
     {
-        var left = frame.Count <= FullCount ? passes : Math.Max(1, (int)((long)passes * FullCount * FullCount / ((long)frame.Count * frame.Count)));
-        var anyWindow = new int[frame.Links.Length];
-        Array.Fill(anyWindow, -1);
-
-        foreach (var ranks in Ranks.ByRules(frame, order, heads))
+        foreach (var ranks in Ranks.ByRules(frame, order, heads).Take(passes))
         {
-            if (left-- <= 0 || IsDone(lowerBound))
-            {
-                return;
-            }
-
             Try(ranks, anyWindow);
         }
+    }
 
-        while (left-- > 0 && !IsDone(lowerBound))
+    /// <summary>Up to so many passes that change the best order a little, or at random while there is none; it ends when the finish has come down to a bound.</summary>
+    /// <returns>How many passes were made.</returns>
+    public int Improve(int passes, int untilFinish)
+    {
+        for (var made = 0; made < passes; made++)
         {
             if (Best is null)
             {
                 Try(Shuffled(), anyWindow);
+                continue;
             }
-            else
+
+            if (Best.Finish <= untilFinish)
             {
-                var (ranks, windows) = Neighbour();
-                Try(ranks, windows);
+                return made;
             }
+
+            var (ranks, windows) = Neighbour();
+            Try(ranks, windows);
         }
+
+        return passes;
     }
 
-    private bool IsDone(int lowerBound) => Best is not null && preference is null && Best.Finish <= lowerBound;
+    /// <summary>Takes over a schedule from elsewhere, if it is better, and the order in which it starts activities.</summary>
+    public void Adopt(Schedule schedule)
+    {
+        Consider(schedule, [.. Enumerable.Range(0, frame.Count)], anyWindow);
+        Try(bestRanks, anyWindow);
+    }
+
+    /// <summary>Makes a schedule in the order of starts, which may not all be possible.</summary>
+    public void TryOrder(int[] starts) =>
+        Try(Ranks.InOrder(Enumerable.Range(0, frame.Count).OrderBy(i => starts[i]).ThenBy(i => i)), anyWindow);
 
     private void Try(int[] ranks, int[] windows)
     {
@@ -87,7 +105,11 @@ internal sealed class LocalSearch
             return;
         }
 
-        var schedule = generator.ToSchedule();
+        Consider(generator.ToSchedule(), ranks, windows);
+    }
+
+    private void Consider(Schedule schedule, int[] ranks, int[] windows)
+    {
         var worth = Worth.Of(schedule, preference);
         if (Best is null || worth.CompareTo(bestWorth) < 0)
         {

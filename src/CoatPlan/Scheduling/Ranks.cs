@@ -3,6 +3,9 @@ namespace CoatPlan.Scheduling;
 /// <summary>Orders in which activities may be taken when a schedule is generated.</summary>
 internal static class Ranks
 {
+    /// <summary>How many priority rules there are.</summary>
+    public const int RuleCount = 6;
+
     /// <summary>The orders of the usual priority rules, the most promising first.</summary>
     public static IEnumerable<int[]> ByRules(Frame frame, GenerationOrder order, Heads heads)
     {

@@ -33,23 +33,12 @@ public static class Scheduler
             return Impossible(frame, blockage, heads.Finish);
         }
 
-        var lowerBound = Math.Max(heads.Finish, LoadBound.Of(frame, heads));
-        if (lowerBound > frame.Horizon && heads.Finish <= frame.Horizon)
+        if (LoadBound.Of(frame, heads) is var load && load.Minute > frame.Horizon && load.Blockage is { } overload)
         {
-            lowerBound = frame.Horizon + 1;
+            return Impossible(frame, overload, load.Minute);
         }
 
-        var search = new LocalSearch(frame, GenerationOrder.Of(frame), heads, preference);
-        search.Run(effort.Passes, lowerBound);
-        return search.Best is { } best
-            ? new Outcome
-            {
-                Verdict = best.Finish <= lowerBound ? Verdict.Optimal : Verdict.Found,
-                Schedule = best,
-                LowerBound = Math.Min(lowerBound, best.Finish),
-                Placed = [.. best.Placements.Select(p => (Placement?)p)],
-            }
-            : new Outcome { Verdict = Verdict.NotFound, LowerBound = lowerBound, Blockage = search.Blockage, Placed = search.Placed };
+        return Search.Run(frame, heads, Math.Max(heads.Finish, load.Minute), effort, preference);
     }
 
     /// <summary>

@@ -1,0 +1,103 @@
+using CoatPlan.Scheduling.Exact;
+
+namespace CoatPlan.Scheduling;
+
+/// <summary>The order in which the ways of finding a schedule are tried: priority rules, small changes, proof, and small changes again.</summary>
+internal static class Search
+{
+    // Of the passes, this share goes before the exact search, and this share is made for the sake of the rest when the finish cannot come down.
+    private const int ShareBefore = 10;
+
+    // Larger networks, or those with more pairs to order, leave the exact search no time to get anywhere.
+    private const int ExactCount = 120;
+    private const int ExactVariables = 5000;
+
+    public static Outcome Run(Frame frame, Heads heads, int lowerBound, Effort effort, Func<Schedule, long>? preference)
+    {
+        var local = new LocalSearch(frame, GenerationOrder.Of(frame), heads, preference);
+        var passes = LocalSearch.PassesFor(frame.Count, effort.Passes);
+        var rules = Math.Min(passes, Ranks.RuleCount);
+        local.TryRules(rules);
+        passes -= rules;
+
+        var share = effort.Passes / ShareBefore;
+        passes -= local.Improve(Math.Min(passes, share), lowerBound);
+
+        var isComplete = false;
+        if (effort.Nodes > 0 && (local.Best is null || local.Best.Finish > lowerBound))
+        {
+            (isComplete, var proven) = Prove(frame, heads, local, effort.Nodes);
+            lowerBound = Math.Max(lowerBound, proven);
+        }
+
+        if (isComplete && local.Best is null)
+        {
+            return Answer(frame, local, Verdict.Infeasible, lowerBound);
+        }
+
+        passes -= local.Improve(passes, lowerBound);
+        local.Improve(Math.Min(passes, preference is null ? share : passes), -1);
+        return Answer(
+            frame,
+            local,
+            local.Best is null ? Verdict.NotFound : local.Best.Finish <= lowerBound ? Verdict.Optimal : Verdict.Found,
+            lowerBound);
+    }
+
+    // Whether the search came to its end, and a bound on the finish. What it found is the local search's to go on from.
+    private static (bool IsComplete, int LowerBound) Prove(Frame frame, Heads heads, LocalSearch local, int nodes)
+    {
+        if (frame.Count > ExactCount || FactsClash.In(frame))
+        {
+            return (false, 0);
+        }
+
+        var model = ExactModel.Of(frame, heads);
+        if (model.Variables > ExactVariables)
+        {
+            return (false, 0);
+        }
+
+        var exact = new ExactSearch(model);
+        var before = local.Best?.Finish ?? int.MaxValue;
+        exact.Run(before, local.Best, nodes);
+        if (exact.Best is { } starts)
+        {
+            before = starts.Select((s, i) => model.PlacementAt(i, s).End).Max();
+            if (model.IsRelaxed)
+            {
+                local.TryOrder(starts);
+            }
+            else
+            {
+                local.Adopt(ScheduleOf(frame, model, starts));
+            }
+        }
+
+        // Complete, and relaxed: nothing finishes before what was found, whether or not that can be made into a schedule.
+        var isComplete = exact.IsComplete && !(model.IsRelaxed && exact.Best is not null);
+        return (isComplete, exact.IsComplete && before < int.MaxValue ? before : exact.LowerBound);
+    }
+
+    private static Schedule ScheduleOf(Frame frame, ExactModel model, int[] starts)
+    {
+        var placements = starts.Select((s, i) => model.PlacementAt(i, s)).ToArray();
+        return new Schedule([.. placements], [.. frame.Links.Select(l => l.WindowHolding(placements[l.From], placements[l.To].Start))]);
+    }
+
+    private static Outcome Answer(Frame frame, LocalSearch local, Verdict verdict, int lowerBound) => local.Best is { } best
+        ? new Outcome
+        {
+            Verdict = verdict,
+            Schedule = best,
+            LowerBound = Math.Min(lowerBound, best.Finish),
+            Placed = [.. best.Placements.Select(p => (Placement?)p)],
+        }
+        : new Outcome
+        {
+            Verdict = verdict,
+            LowerBound = lowerBound,
+            Blockage = local.Blockage ?? new Blockage(frame.IdOf(0), new Reason(ReasonKind.Together), 0, frame.Horizon),
+            Placed = local.Placed.IsEmpty ? [.. frame.Activities.Select(a => a.Fixed)] : local.Placed,
+        };
+}
