@@ -9,8 +9,9 @@ internal sealed class CoatSpell
     private readonly double need;
     private readonly StartRules rules;
     private readonly Stretches wet;
-    private readonly Stretches spraying;
-    private readonly Memo<Sprayed, Stretches> falling;
+    private readonly Stretches? spraying;
+    private readonly Memo<Sprayed, MinuteMemo> falling;
+    private readonly int minuteOfDay;
 
     /// <summary>A coat of one product on one piece.</summary>
     /// <param name="place">Where.</param>
@@ -22,9 +23,10 @@ internal sealed class CoatSpell
     {
         (this.place, this.metal, this.rules, this.law, this.need) = (place, metal, rules, law, need);
         wet = new Stretches(metal, (day, index) => rules.MayBeWet(State(day, index)));
-        spraying = new Stretches(metal, (day, index) => rules.MaySpray(State(day, index)));
-        falling = new Memo<Sprayed, Stretches>(coat => new Stretches(metal, (day, index) =>
-            rules.MayBeWet(State(day, index)) && FirstBreachWithHeaterOff(day * Days<AirDay>.Minutes + index, coat.Minutes) is null));
+        spraying = place.Outdoors ? new Stretches(metal, (day, index) => rules.MaySpray(State(day, index))) : null;
+        falling = new Memo<Sprayed, MinuteMemo>(coat => new MinuteMemo(metal, (day, index) =>
+            FirstBreachWithHeaterOff(day * Days<AirDay>.Minutes + index, coat.Minutes) is null));
+        minuteOfDay = place.Start.Hour * 60 + place.Start.Minute;
     }
 
     /// <summary>The first permitted start from a minute on.</summary>
@@ -39,7 +41,7 @@ internal sealed class CoatSpell
         while (wet.NextPermitted(from, CoatStarts.HorizonMinutes) is { } start && TouchDry(start, minutes) is { } dry)
         {
             // Whoever starts later is dry later: each start up to the forbidden minute meets it too.
-            if ((wet.NextForbidden(start, dry) ?? spraying.NextForbidden(start, start + minutes)) is not { } forbidden)
+            if ((wet.NextForbidden(start, dry) ?? spraying?.NextForbidden(start, start + minutes)) is not { } forbidden)
             {
                 return start;
             }
@@ -59,7 +61,7 @@ internal sealed class CoatSpell
         }
 
         var forbidden = Earlier(
-            wet.NextForbidden(start, CoatStarts.HorizonMinutes), spraying.NextForbidden(start, CoatStarts.HorizonMinutes));
+            wet.NextForbidden(start, CoatStarts.HorizonMinutes), spraying?.NextForbidden(start, CoatStarts.HorizonMinutes));
         var (low, high) = (start, (forbidden ?? CoatStarts.HorizonMinutes + 1) - 1);
         while (low < high)
         {
@@ -80,7 +82,7 @@ internal sealed class CoatSpell
 
         var dry = TouchDry(start, minutes);
         var broken = Earlier(
-            wet.NextForbidden(start, dry ?? CoatStarts.HorizonMinutes), spraying.NextForbidden(start, start + minutes));
+            wet.NextForbidden(start, dry ?? CoatStarts.HorizonMinutes), spraying?.NextForbidden(start, start + minutes));
         if (broken is { } minute)
         {
             var state = State(minute);
@@ -105,21 +107,19 @@ internal sealed class CoatSpell
     }
 
     /// <summary>When the film can be touched; null: never.</summary>
-    public int? TouchDry(int start, int minutes) => metal.Drying(law).Reaches(start + minutes, need);
+    public int? TouchDry(int start, int minutes) => place.HasOpenHeater
+        ? TouchDryWithHeaterOff(Math.Max(0, start), minutes)
+        : metal.Drying(law).Reaches(start + minutes, need);
 
     private bool StaysPermitted(int start, int last, int minutes) =>
         TouchDry(last, minutes) is { } dry
         && wet.NextForbidden(start, dry) is null
-        && spraying.NextForbidden(start, last + minutes) is null;
+        && spraying?.NextForbidden(start, last + minutes) is null;
 
     /// <summary>What goes wrong where the heater is off from the start of the coat, and what it gave the air fades.</summary>
     private (int Minute, Breach Breach)? FirstBreachWithHeaterOff(int start, int minutes)
     {
-        var (day, index) = AirCurve.Split(start);
-        var lift = metal.Air.Day(day).LiftKelvin![index];
-        var state = State(day, index);
-        var (done, rate) = (0.0, Rate(state));
-        for (var minute = start; minute <= start + minutes + Days<AirDay>.Minutes; minute++)
+        foreach (var (minute, state, done) in WithHeaterOff(start, minutes))
         {
             if ((minute <= start + minutes ? rules.BrokenWhileSpraying(state) : rules.BrokenWhileWet(state)) is { } breach)
             {
@@ -130,15 +130,40 @@ internal sealed class CoatSpell
             {
                 return null;
             }
+        }
 
+        return (start, new Breach(StartRule.NeverDry, 0, 0));
+    }
+
+    private int? TouchDryWithHeaterOff(int start, int minutes)
+    {
+        foreach (var (minute, _, done) in WithHeaterOff(start, minutes))
+        {
+            if (minute >= start + minutes && done >= need - CoatStarts.Rounding)
+            {
+                return minute;
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>Each minute from a start, with what has dried since the end of the spraying; for a day, after which nothing of the heater is left.</summary>
+    private IEnumerable<(int Minute, MinuteState State, double Done)> WithHeaterOff(int start, int minutes)
+    {
+        var (day, index) = AirCurve.Split(start);
+        var lift = metal.Air.Day(day).LiftKelvin![index];
+        var state = State(day, index);
+        var (done, rate) = (0.0, Rate(state));
+        for (var minute = start; minute <= start + minutes + Days<AirDay>.Minutes; minute++)
+        {
+            yield return (minute, state, done);
             lift = metal.Air.Faded(lift);
             state = Next(state, minute + 1, lift);
             var next = Rate(state);
             done += minute >= start + minutes ? (rate + next) / 2 : 0;
             rate = next;
         }
-
-        return (start, new Breach(StartRule.NeverDry, 0, 0));
     }
 
     private MinuteState Next(in MinuteState before, int minute, double lift)
@@ -171,10 +196,8 @@ internal sealed class CoatSpell
         return new MinuteState(
             air.Celsius[index], air.Relative[index], air.DewCelsius[index], metal.Day(day)[index],
             outside.WindMetresPerSecond?[index] ?? 0, outside.RainMillimetres?[index] ?? 0, outside.Known?[index] ?? true,
-            (MinuteOfDay(place.Start) + index) % Days<AirDay>.Minutes);
+            (minuteOfDay + index) % Days<AirDay>.Minutes);
     }
-
-    private static int MinuteOfDay(LocalDateTime start) => start.Hour * 60 + start.Minute;
 
     private static int? Earlier(int? one, int? other) => one is null || other < one ? other : one;
 

@@ -124,10 +124,24 @@ public class CoatsMayStart
         var cold = Samples.Garage(Samples.Steady(30, 80)) with { Hold = Samples.Fahrenheit(62) };
 
         Starts(mild).First(100, 10).ShouldBe(100);
+        Starts(mild).TouchDry(100, 10)!.Value.ShouldBeGreaterThan(Starts(mild with { Heater = HeaterKind.Sealed }).TouchDry(100, 10)!.Value);
         Starts(cold).First(100, 10).ShouldBeNull();
         Starts(cold with { Heater = HeaterKind.Sealed }).First(100, 10).ShouldBe(100);
         Starts(cold).WhyNot(100, 10)!.Rule.ShouldBe(StartRule.AirTooCold);
         Starts(cold).WhyNot(100, 10)!.From.ShouldBeGreaterThan(100);
+    }
+
+    /// <summary>The heater that is told to be off from the start of the coat gives the same air that the coat was judged in.</summary>
+    [Fact]
+    public void With_an_open_heater_a_coat_is_judged_as_if_the_heater_went_off_at_its_start()
+    {
+        var mild = Samples.In(Samples.Garage(Samples.Daily(46, 60, 40)) with { Hold = Samples.Fahrenheit(66) });
+        var start = 700;
+        var off = mild.WithHeaterOff(new HeaterOff(start));
+
+        var judged = CoatStarts.Of(mild, Usual, mild.Metal(Samples.Casting)).TouchDry(start, 12);
+
+        judged.ShouldBe(Drying.Reaches(Usual, DryingStage.Touch, off.Metal(Samples.Casting), start + 12));
     }
 
     [Fact]
