@@ -17,6 +17,8 @@ internal sealed record JobDone(ImmutableArray<string> Surfaces, string? Operatio
 /// <summary>A job file as the validator reads it, without any code of the program.</summary>
 internal sealed record JobView
 {
+    private static readonly YamlMappingNode? s_productClasses = ReadProductClasses();
+
     public required double Start { get; init; }
     public double? FinishBy { get; init; }
     public double? AsOf { get; init; }
@@ -65,7 +67,7 @@ internal sealed record JobView
             People = Whole(crew.Text("people")) ?? 1,
             Stations = Whole(crew.Text("stations")) ?? 1,
             Hours = CrewHours.Read(crew.Map("hours")!, Reading.Minutes(crew.Text("set-up")) ?? 0, Reading.Minutes(crew.Text("put-away")) ?? 0),
-            Products = root.Map("products").Entries().ToImmutableDictionary(entry => entry.Key, entry => LabelView.Read((YamlMappingNode)entry.Value)),
+            Products = root.Map("products").Entries().ToImmutableDictionary(entry => entry.Key, entry => LabelView.Read((YamlMappingNode)entry.Value, s_productClasses)),
             Systems = root.Map("systems").Entries().ToImmutableDictionary(entry => entry.Key, entry => ReadLayers(entry.Value)),
             Surfaces = surfaces,
             Have = root.Map("have").Entries().Where(entry => Cans(entry.Value) is not null).ToImmutableDictionary(entry => entry.Key, entry => Cans(entry.Value)!.Value),
@@ -89,6 +91,20 @@ internal sealed record JobView
         }
 
         return text.ToString().Trim('-');
+    }
+
+    private static YamlMappingNode? ReadProductClasses()
+    {
+        string path = Path.Combine(AppContext.BaseDirectory, "presets", "products.yaml");
+        if (!File.Exists(path))
+        {
+            return null;
+        }
+
+        var stream = new YamlStream();
+        using var text = new StringReader(File.ReadAllText(path));
+        stream.Load(text);
+        return ((YamlMappingNode)stream.Documents[0].RootNode).Map("products");
     }
 
     private static ImmutableArray<JobSurface> ReadSurfaces(YamlMappingNode root)

@@ -2,9 +2,10 @@ using YamlDotNet.RepresentationModel;
 
 namespace CoatPlan.Tests.Validator;
 
-/// <summary>What the job file itself says of a product; null where only a preset could know.</summary>
+/// <summary>What the job file says of a product, and under it what the preset file says of its class: data alone, read again without the program's code.</summary>
 internal sealed record LabelView
 {
+    /// <summary>Whether the product is of a class that the preset file does not know, so that what the job leaves out is not judged.</summary>
     public required bool HasPreset { get; init; }
     public required bool HasTable { get; init; }
     public required ImmutableDictionary<string, double> Minutes { get; init; }
@@ -34,9 +35,14 @@ internal sealed record LabelView
         _ => null,
     };
 
-    public static LabelView Read(YamlMappingNode node)
+    /// <summary>Reads a product.</summary>
+    /// <param name="said">What the job says of it.</param>
+    /// <param name="classes">The rows of the preset file, by word.</param>
+    public static LabelView Read(YamlMappingNode said, YamlMappingNode? classes)
     {
-        bool preset = node.Text("preset") is not null;
+        var known = said.Text("preset") is { } word ? classes?.Map(word) : null;
+        bool preset = said.Text("preset") is not null && known is null;
+        var node = known is null ? said : Over(said, known);
         var table = node.List("times-at").OfType<YamlMappingNode>().ToArray();
         var times = new Dictionary<string, double>(StringComparer.Ordinal);
         foreach (string stage in (string[])["dust", "touch", "tape", "handle", "through", "service"])
@@ -66,11 +72,16 @@ internal sealed record LabelView
             HasTable = table.Length > 0,
             Minutes = times.ToImmutableDictionary(),
             Recoat = [.. table.Append(node).SelectMany(row => Windows(row, "recoat", fromTouch))],
-            Topcoat = [.. table.Append(node).SelectMany(row => Windows(row, "topcoat", fromTouch))],
+            // Whether the preset's topcoat or the job's own recoat fills in here the contract leaves open, so both pass.
+            Topcoat =
+            [
+                .. table.Append(node).SelectMany(row => Windows(row, "topcoat", fromTouch)),
+                .. known is not null && said.At("topcoat") is null && said.At("recoat") is not null ? Windows(said, "recoat", fromTouch) : [],
+            ],
             Missed = node.Text("missed"),
             CoversM2 = Reading.SquareMetres(node.Text("covers")),
             StatesSolids = node.Text("solids") is not null,
-            Price = Reading.Number(node.Map("package")?.Text("price")),
+            Price = Reading.Number(said.Map("package")?.Text("price")),
             HasPack = node.Map("package")?.Text("pack") is not null,
             Air = Between(limits.Text("air"), Reading.Celsius),
             Surface = Between(limits.Text("surface"), Reading.Celsius),
@@ -81,6 +92,18 @@ internal sealed record LabelView
             Drying = node.Text("drying")?.ToLowerInvariant(),
             Method = node.Text("method")?.ToLowerInvariant(),
         };
+    }
+
+    /// <summary>The job's keys over those of the class; maps key by key.</summary>
+    private static YamlMappingNode Over(YamlMappingNode said, YamlMappingNode known)
+    {
+        var merged = new YamlMappingNode();
+        foreach (string key in said.Entries().Concat(known.Entries()).Select(entry => entry.Key).Distinct())
+        {
+            merged.Add(key, key is "times" or "limits" && said.Map(key) is { } own && known.Map(key) is { } below ? Over(own, below) : said.At(key) ?? known.At(key)!);
+        }
+
+        return merged;
     }
 
     private static IEnumerable<Window> Windows(YamlMappingNode node, string key, double touch)
