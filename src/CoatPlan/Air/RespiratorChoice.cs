@@ -1,0 +1,127 @@
+using System.Globalization;
+using CoatPlan.Presets;
+
+namespace CoatPlan.Air;
+
+/// <summary>Which respirator a job asks for.</summary>
+/// <remarks>
+/// None is never the answer where something is sprayed. Assigned protection factors are those of 29 CFR 1910.134(d)(3)(i)(A) Table 1: a kind may be worn up to
+/// its factor times the limit and never above what is immediately dangerous. Above that the answer is not a better mask but to stay out and ventilate.
+/// </remarks>
+public static class RespiratorChoice
+{
+    private const string Cartridges = "organic-vapour cartridges with particulate prefilters";
+    private const string HalfMask = "half mask, " + Cartridges;
+    private const string FullFace = "full-face mask, " + Cartridges;
+    private const string SuppliedAir = "supplied air, continuous flow, full-face mask or hood";
+    private const string Nothing = "none for this job's vapour; splash goggles and gloves";
+    private const string DustMask = "particulate filter, class N95 or better, for the dusty steps";
+    private const string LeadMask = "half mask, class P100 particulate filters, for the dusty steps";
+
+    /// <summary>The respirator of a job.</summary>
+    /// <param name="air">What the air holds.</param>
+    /// <param name="hazards">What else is in it.</param>
+    /// <param name="catalogue">Respirators, hazards, and the share of the lower explosive limit that is worked to.</param>
+    public static RespiratorAdvice For(AirReport air, BreathingHazards hazards, Catalogue catalogue)
+    {
+        ArgumentNullException.ThrowIfNull(air);
+        ArgumentNullException.ThrowIfNull(hazards);
+        ArgumentNullException.ThrowIfNull(catalogue);
+
+        var why = ImmutableArray.CreateBuilder<string>();
+        var kind = ForVapour(air, hazards, catalogue, why);
+        if (hazards.MakesDust)
+            why.Add(Dust(hazards));
+        if (kind is null)
+            kind = hazards.MakesDust ? hazards.MayHoldLead ? LeadMask : DustMask : Nothing;
+        var reasons = ReasonsToStayOut(air, kind, catalogue);
+        if (!reasons.IsEmpty)
+            kind = "do not enter before it is ventilated: no mask is enough for this air; then " + kind;
+        why.InsertRange(0, reasons);
+        if (kind != Nothing)
+            AddWhatGoesWithIt(why, air);
+        return new RespiratorAdvice(kind, why.ToImmutable());
+    }
+
+    private static string? ForVapour(AirReport air, BreathingHazards hazards, Catalogue catalogue, ImmutableArray<string>.Builder why)
+    {
+        if (NeedsSuppliedAir(hazards, catalogue) is { } because)
+        {
+            why.Add(because);
+            return SuppliedAir;
+        }
+
+        if (air.PropellantRatio >= 1)
+        {
+            why.Add(Say($"Propellant gas alone reaches {air.PropellantRatio:0.0} times its limit in the mixed room, and no cartridge holds propellant: air must come from outside it."));
+            return SuppliedAir;
+        }
+
+        if (!hazards.Sprays && air.ByStep.IsEmpty)
+            return null;
+
+        var filters = catalogue.Respirator("air-purifying").Factors;
+        var worst = air.WorstMixtureRatio;
+        why.Add(worst > 0
+            ? Say($"The mixed room reaches {worst:0.0} times the limit of the mixture; a half mask may be worn up to {filters["half"]} times, a full face up to {filters["full"]} times (29 CFR 1910.134 Table 1).")
+            : "Spray mist and vapour are breathed in beside the can whatever the room holds: no spraying without a respirator.");
+        if (worst <= filters["half"])
+            return HalfMask;
+        return worst <= filters["full"] ? FullFace : SuppliedAir;
+    }
+
+    private static string? NeedsSuppliedAir(BreathingHazards hazards, Catalogue catalogue)
+    {
+        foreach (var product in hazards.Products)
+        {
+            foreach (var hazard in product.Hazards.Select(catalogue.Hazard))
+            {
+                if (hazard.Respirator.Length > 0 && catalogue.Respirator(hazard.Respirator).SuppliesAir)
+                    return $"{product.Name} holds {hazard.Word}: it does not warn by smell, so a cartridge that lets it through is not noticed ({hazard.Provenance.Source}).";
+            }
+        }
+
+        return null;
+    }
+
+    private static string Dust(BreathingHazards hazards) => hazards.MayHoldLead
+        ? "An old film may hold lead or chromate: class P100 filters for anything dusty, wet methods, no dry power sanding until a test says negative."
+        : "Dry sanding: at least a class N95 particulate filter. A dust mask holds no vapour.";
+
+    /// <summary>What no mask is for: explosive air, air that is dangerous at once, air beyond what the kind may be worn in.</summary>
+    private static ImmutableArray<string> ReasonsToStayOut(AirReport air, string kind, Catalogue catalogue)
+    {
+        var reasons = ImmutableArray.CreateBuilder<string>();
+        var lelShare = catalogue.Figures.Share("lel-share-work");
+        if (air.WorstLelRatio >= lelShare.DecimalFractions)
+            reasons.Add(Say($"Vapour reaches {air.WorstLelRatio * 100:0} % of the lower explosive limit in the mixed room, over the {lelShare.Percent:0} % that people work in (29 CFR 1915.35(b))."));
+        foreach (var peak in WorstPeaks(air))
+        {
+            if (peak.Solvent.Idlh is { } idlh && peak.Share >= idlh.Share)
+                reasons.Add(Say($"{peak.Solvent.Name} reaches {peak.Share.PartsPerMillion:0} ppm; {idlh.Share.PartsPerMillion:0} ppm are immediately dangerous to life or health."));
+        }
+
+        var supplied = catalogue.Respirator("supplied-continuous").Factors["full"];
+        if (kind == SuppliedAir && air.WorstMixtureRatio > supplied)
+            reasons.Add(Say($"The mixture reaches {air.WorstMixtureRatio:0} times its limit, over the {supplied} times that supplied air may be worn in."));
+        return reasons.ToImmutable();
+    }
+
+    /// <summary>The highest share of each solvent over the whole plan, by name.</summary>
+    internal static IEnumerable<SolventPeak> WorstPeaks(AirReport air) => air.ByStep.SelectMany(step => step.Peaks)
+        .GroupBy(peak => peak.Solvent.Name).OrderBy(group => group.Key, StringComparer.Ordinal)
+        .Select(group => group.MaxBy(peak => peak.Share.DecimalFractions)!);
+
+    private static void AddWhatGoesWithIt(ImmutableArray<string>.Builder why, AirReport air)
+    {
+        if (!air.ByStep.IsEmpty)
+        {
+            why.Add("The mixed room understates what is breathed beside the can and the heavy vapour at the floor.");
+            why.Add("Cartridges hold no propellant and little acetone or ether: new ones for each day of spraying, changed by time, never by smell (29 CFR 1910.134(d)(3)(iii)(B)(2)).");
+        }
+
+        why.Add("The factor holds with a fit test and a shaved face only; cover eyes and skin too.");
+    }
+
+    private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}
