@@ -1,0 +1,134 @@
+using System.Globalization;
+using CoatPlan.Areas;
+using CoatPlan.Jobs;
+using CoatPlan.Paint;
+using CoatPlan.Presets;
+using Operation = CoatPlan.Prep.Operation;
+
+namespace CoatPlan.Supplies;
+
+/// <summary>What is used up besides paint, with what it is for.</summary>
+public static class Consumables
+{
+    private static readonly ImmutableHashSet<string> Wiping = ["degrease", "degrease-again", "solvent-clean", "final-wipe"];
+    private static readonly ImmutableHashSet<string> Masking = ["mask", "remask"];
+
+    /// <summary>The consumables of a plan, in the catalogue's order.</summary>
+    /// <param name="job">Stations, and what is on the shelf.</param>
+    /// <param name="surfaces">Its surfaces as measured.</param>
+    /// <param name="operations">What is done around the coats at one station, repeats included.</param>
+    /// <param name="coats">The coats at one station.</param>
+    /// <param name="sprayed">The dated coats of all stations.</param>
+    /// <param name="catalogue">How far each goes.</param>
+    public static ImmutableArray<ConsumableNeed> Of(
+        Job job, ImmutableArray<MeasuredSurface> surfaces, ImmutableArray<Operation> operations, Coats coats,
+        ImmutableArray<SprayedCoat> sprayed, Catalogue catalogue)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        ArgumentNullException.ThrowIfNull(coats);
+        ArgumentNullException.ThrowIfNull(catalogue);
+
+        var byId = surfaces.ToDictionary(surface => surface.Id);
+        var stations = job.Crew.Stations;
+        ConsumableUse[] uses =
+        [
+            .. operations.SelectMany(operation => ByArea(operation, byId, stations, catalogue)),
+            .. operations.SelectMany(operation => ByRule(operation, byId, stations, catalogue)),
+            .. Spraying(coats, sprayed, stations, catalogue),
+        ];
+        var order = catalogue.Consumables.Select((row, i) => (row.Word, i)).ToDictionary(pair => pair.Word, pair => pair.i);
+        return
+        [
+            .. uses.Where(use => use.Count > 0).GroupBy(use => use.Consumable.Word).OrderBy(group => order[group.Key])
+                .Select(group => Need([.. group], job.Have)),
+        ];
+    }
+
+    private static ConsumableNeed Need(ImmutableArray<ConsumableUse> uses, ImmutableArray<HaveEntry> have)
+    {
+        var consumable = uses[0].Consumable;
+        var needed = WholePackages.For(uses.Sum(use => use.Count));
+        var shelf = Shelf.NumberOf(consumable, have);
+        var why = string.Join("; ", uses.Select(use => use.For).Distinct());
+        var onShelf = shelf > 0 ? string.Create(CultureInfo.InvariantCulture, $"; {shelf:0.##} on the shelf") : "";
+        return new ConsumableNeed(consumable.Title, needed, WholePackages.For(Math.Max(0, needed - shelf)), consumable.Unit, consumable.Pack, why + onShelf);
+    }
+
+    private static IEnumerable<ConsumableUse> ByArea(
+        Operation operation, Dictionary<string, MeasuredSurface> surfaces, int stations, Catalogue catalogue)
+    {
+        foreach (var surface in operation.Surfaces.Select(id => surfaces[id]))
+        {
+            var share = ConsumableChoice.IsOnSpots(operation) ? surface.BareShare.DecimalFractions : 1;
+            var area = surface.Total.Likely * share * stations;
+            foreach (var word in ConsumableChoice.For(operation, surface, catalogue))
+            {
+                var consumable = catalogue.Consumable(word);
+                if (consumable.GoesFar is { } reach)
+                    yield return new ConsumableUse(consumable, area / reach, $"{operation.Word}: {Far(consumable)}");
+            }
+        }
+    }
+
+    private static IEnumerable<ConsumableUse> ByRule(
+        Operation operation, Dictionary<string, MeasuredSurface> surfaces, int stations, Catalogue catalogue)
+    {
+        if (Wiping.Contains(operation.Word))
+            yield return Rule("gloves-wipe", operation.Hands.TotalMinutes * stations, operation.Word, catalogue);
+
+        if (operation.Word == "strip-down")
+        {
+            var parts = operation.Surfaces.Sum(id => surfaces[id].Count) * stations;
+            yield return Rule("tag", parts, operation.Word, catalogue);
+            yield return Rule("bag", parts, operation.Word, catalogue);
+        }
+
+        var plugs = operation.Masked.Sum(item => item.Plugs) * stations;
+        if (plugs > 0)
+            yield return Rule("plug", plugs, operation.Word, catalogue);
+        if (!Masking.Contains(operation.Word))
+            yield break;
+
+        yield return Tape(operation, plugs, stations, catalogue);
+        yield return Rule("masking-film", operation.MaskArea.SquareFeet * stations, operation.Word, catalogue);
+    }
+
+    /// <summary>Rolls: the taped edge with what overlaps, and a piece for each plug or bag.</summary>
+    private static ConsumableUse Tape(Operation operation, int plugs, int stations, Catalogue catalogue)
+    {
+        var tape = catalogue.Consumable("tape");
+        var length = (operation.MaskEdge * stations * tape.PerAmount) + (catalogue.Figures.Length("tape-a-plug") * plugs);
+        var text = string.Create(CultureInfo.InvariantCulture, $"{operation.Word}: {length.Feet:0} ft ({length.Meters:0.0} m) of tape");
+        return new ConsumableUse(tape, length / catalogue.Figures.Length("tape-roll"), text);
+    }
+
+    private static IEnumerable<ConsumableUse> Spraying(Coats coats, ImmutableArray<SprayedCoat> sprayed, int stations, Catalogue catalogue)
+    {
+        var minutes = coats.All.Where(IsSprayed).Sum(coat => coat.Hands.TotalMinutes) * stations;
+        if (minutes > 0)
+        {
+            var days = sprayed.Select(coat => coat.Start.Date).Distinct().Count() * stations;
+            yield return Rule("gloves-spray", minutes, "coat", catalogue);
+            yield return Rule("prefilter", days, "coat", catalogue);
+            // A cartridge is never kept to the next day, so each day takes one however short.
+            var hours = Math.Max(minutes / 60, days / Math.Max(catalogue.Consumable("cartridge").PerAmount, 1e-9));
+            yield return Rule("cartridge", hours, "coat", catalogue);
+        }
+
+        var brushed = coats.All.Where(coat => !IsSprayed(coat)).Select(coat => (coat.Product, coat.Layer, coat.Coat)).Distinct().Count() * stations;
+        yield return Rule("chip-brush", brushed, "coat", catalogue);
+        yield return Rule("cup", brushed, "coat", catalogue);
+    }
+
+    private static bool IsSprayed(SurfaceCoat coat) => coat.On.Label.Method.Kind != ApplicationMethod.Brush;
+
+    private static ConsumableUse Rule(string word, double times, string operation, Catalogue catalogue)
+    {
+        var consumable = catalogue.Consumable(word);
+        return new ConsumableUse(consumable, times * consumable.PerAmount, $"{operation}: {consumable.Rule}");
+    }
+
+    private static string Far(Consumable consumable) => string.Create(
+        CultureInfo.InvariantCulture,
+        $"one {consumable.Unit} does {consumable.GoesFar!.Value.SquareFeet:0.#} ft² ({consumable.GoesFar!.Value.SquareMeters:0.0} m²)");
+}

@@ -1,0 +1,35 @@
+using CoatPlan.Jobs;
+using CoatPlan.Paint;
+using CoatPlan.Presets;
+
+namespace CoatPlan.Supplies;
+
+/// <summary>Which cans are bought, and for how much.</summary>
+public static class PaintSupplies
+{
+    /// <summary>What is bought of each product, in the order of the demands.</summary>
+    /// <param name="demands">How much of each the job takes.</param>
+    /// <param name="have">What is on the shelf.</param>
+    public static ImmutableArray<PaintSupply> Of(ImmutableArray<ProductDemand> demands, ImmutableArray<HaveEntry> have) =>
+        [.. demands.Select(demand => Of(demand, Shelf.PackagesOf(demand.Label, have)))];
+
+    /// <summary>Price of so many packages, packs bought whole; null where the price of a package is unknown and something is bought.</summary>
+    /// <param name="label">The product.</param>
+    /// <param name="packages">Packages wanted, at least 0.</param>
+    internal static decimal? Price(Label label, int packages)
+    {
+        if (packages == 0)
+            return 0;
+        var packs = (packages + label.Pack - 1) / label.Pack;
+        return label.Price * packs * label.Pack;
+    }
+
+    /// <summary>Packages to buy when some are on the shelf.</summary>
+    internal static int ToBuy(int needed, double onShelf) => WholePackages.For(Math.Max(0, needed - onShelf));
+
+    private static PaintSupply Of(ProductDemand demand, double onShelf)
+    {
+        var buy = ToBuy(demand.Cans, onShelf);
+        return new PaintSupply(demand, onShelf, buy, Price(demand.Label, buy));
+    }
+}

@@ -1,0 +1,38 @@
+namespace CoatPlan.Supplies;
+
+/// <summary>What a customer would be asked to pay. Each column of the lines adds to its sum, and the sums to the total, to the minor unit.</summary>
+public sealed record Quote
+{
+    /// <summary>ISO 4217 code.</summary>
+    public required string Currency { get; init; }
+
+    /// <summary>Person hours.</summary>
+    public required double LabourHours { get; init; }
+
+    /// <summary>Hours at the hourly price.</summary>
+    public required decimal Labour { get; init; }
+
+    /// <summary>Price of the paint that is bought.</summary>
+    public required decimal Materials { get; init; }
+
+    /// <summary>Markup on materials.</summary>
+    public required decimal Markup { get; init; }
+
+    /// <summary>Tax.</summary>
+    public required decimal Tax { get; init; }
+
+    /// <summary>Everything.</summary>
+    public required decimal Total { get; init; }
+
+    /// <summary>The total where hands are quick and few cans are used.</summary>
+    public required decimal Low { get; init; }
+
+    /// <summary>The total where hands are slow and many cans are used.</summary>
+    public required decimal High { get; init; }
+
+    /// <summary>A line a surface, in the job's order.</summary>
+    public required ImmutableArray<QuoteLine> Lines { get; init; }
+
+    /// <summary>What the total leaves out, a sentence each.</summary>
+    public required ImmutableArray<string> NotIncluded { get; init; }
+}

@@ -1,0 +1,132 @@
+using CoatPlan.Areas;
+using CoatPlan.Jobs;
+using CoatPlan.Paint;
+using CoatPlan.Prep;
+using CoatPlan.Supplies;
+using CoatPlan.Tests.Paint;
+using UnitsNet;
+
+namespace CoatPlan.Tests.Supplies;
+
+public sealed class WhatIsUsedUp
+{
+    private static readonly Job Panels = PaintSamples.Job([PaintSamples.Panel(4) with { Count = 2, Conditions = ["oily", "chips"] }]);
+
+    [Fact]
+    public void Greasy_metal_takes_more_degreaser_and_cloths()
+    {
+        // 8 m² are 86.1 ft²: 25 ft² a quart of degreaser and 3 ft² a cloth where it is greasy, 60 and 8 where it is not.
+        var greasy = Of(Panels, Operation("degrease"));
+        var light = Of(PaintSamples.Job([PaintSamples.Panel(8)]), Operation("degrease"));
+
+        greasy["degreaser, greasy soil"].Needed.ShouldBe(4);
+        greasy["degreasing cloth, greasy"].Needed.ShouldBe(29);
+        light["degreaser, light soil"].Needed.ShouldBe(2);
+    }
+
+    [Fact]
+    public void Each_grit_of_a_featheredge_has_its_sheet()
+    {
+        var sheets = Of(Panels, Operation("featheredge") with { Grits = ["P180", "P240", "P320"] });
+
+        sheets.Keys.ShouldBe(["sheet 9 x 11 in, P120-180, dry", "sheet 9 x 11 in, P240-320, dry"], ignoreOrder: true);
+    }
+
+    [Fact]
+    public void No_steel_wire_goes_on_aluminium()
+    {
+        var aluminium = PaintSamples.Job([PaintSamples.Panel(1) with { Material = "aluminium", Finish = "bare" }]);
+        var steel = PaintSamples.Job([PaintSamples.Panel(1) with { Finish = "bare" }]);
+
+        Of(aluminium, Operation("derust")).Keys.ShouldAllBe(item => !item.Contains("wire", StringComparison.Ordinal));
+        Of(steel, Operation("derust")).Keys.ShouldContain("hand wire brush");
+    }
+
+    [Fact]
+    public void Tape_is_counted_by_the_edge_and_the_plugs()
+    {
+        // 50 m × 1.15 and 10 in for each of 8 plugs are 59.5 m; a roll has 54.9 m.
+        var mask = Operation("mask") with
+        {
+            Masked = [new MaskedItem("panel", "edge", "wiring", "tape", Length.FromMeters(50), Area.FromSquareMeters(1), 8)],
+        };
+
+        var needs = Of(Panels, mask);
+
+        needs["masking tape, 60 yd roll"].Needed.ShouldBe(2);
+        needs["plug or bag"].Needed.ShouldBe(9);
+        needs["masking film"].Needed.ShouldBe(12);
+    }
+
+    [Fact]
+    public void Parts_that_come_off_take_a_tag_and_a_bag_each()
+    {
+        var needs = Of(Panels, Operation("strip-down"));
+
+        needs["tag with number"].Needed.ShouldBe(2);
+        needs["bag for fasteners"].Needed.ShouldBe(2);
+    }
+
+    [Fact]
+    public void Every_day_of_spraying_takes_new_cartridges_and_a_brush_takes_none()
+    {
+        var start = Panels.Start;
+        ImmutableArray<SprayedCoat> twoDays =
+        [
+            new("black", 1, 1, ["panel"], 1, start, start.PlusMinutes(30)),
+            new("black", 1, 2, ["panel"], 1, start.PlusHours(24), start.PlusHours(24).PlusMinutes(30)),
+        ];
+        var brushed = PaintSamples.OneSquareMetreCan with { Method = PaintSamples.Catalogue.Method("brush") };
+
+        Of(Panels, twoDays, PaintSamples.OneSquareMetreCan)["pair of organic-vapour cartridges"].Needed.ShouldBe(2);
+        Of(Panels, twoDays, brushed).Keys.ShouldNotContain("pair of organic-vapour cartridges");
+        Of(Panels, twoDays, brushed)["brush"].Needed.ShouldBe(2);
+    }
+
+    [Fact]
+    public void What_is_on_the_shelf_is_taken_off_and_said()
+    {
+        var job = Panels with { Have = SupplySamples.Have("tag", 1.0, product: false) };
+
+        var tag = Of(job, Operation("strip-down"))["tag with number"];
+
+        (tag.Needed, tag.Amount).ShouldBe((2, 1));
+        tag.Why.ShouldContain("1 on the shelf");
+    }
+
+    [Fact]
+    public void Each_station_uses_its_own()
+    {
+        var stations = Panels with { Crew = Panels.Crew with { Stations = 6 } };
+
+        Of(stations, Operation("strip-down"))["tag with number"].Needed.ShouldBe(12);
+    }
+
+    private static Operation Operation(string word) => new()
+    {
+        Id = word,
+        Word = word,
+        Stage = 5,
+        Order = 1,
+        Title = word,
+        Scope = OperationScope.SurfaceGroup,
+        Surfaces = ["panel"],
+        Hands = Duration.FromMinutes(10),
+        MakesDust = false,
+        Breakable = true,
+        HotWork = false,
+        Why = "a test",
+        After = [],
+    };
+
+    private static Dictionary<string, ConsumableNeed> Of(Job job, params ImmutableArray<Operation> operations) =>
+        Needs(job, operations, [], new Coats { Layers = [], All = [], Warnings = [] });
+
+    private static Dictionary<string, ConsumableNeed> Of(Job job, ImmutableArray<SprayedCoat> sprayed, CoatPlan.Presets.Label label) =>
+        Needs(job, [], sprayed, PaintSamples.Coats(job, label));
+
+    private static Dictionary<string, ConsumableNeed> Needs(
+        Job job, ImmutableArray<Operation> operations, ImmutableArray<SprayedCoat> sprayed, Coats coats) =>
+        Consumables.Of(job, SurfaceAreas.Measure(job, PaintSamples.Catalogue), operations, coats, sprayed, PaintSamples.Catalogue)
+            .ToDictionary(need => need.Item);
+}
