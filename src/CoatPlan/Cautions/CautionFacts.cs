@@ -38,7 +38,7 @@ public sealed record CautionFacts(ImmutableArray<CautionFact> All, ImmutableArra
                     .Where(known => !SaidOfProducts.Contains(known.Key, StringComparer.Ordinal))
                     .Select(known => new CautionFact(known.Key, known.Word, known.Who)),
                 .. products.SelectMany(OfProduct),
-                .. sequence.Operations.SelectMany(operation => OfOperation(operation, job)),
+                .. sequence.Operations.SelectMany(operation => OfOperation(operation, sequence)),
             ],
             job.Place.Ignition);
     }
@@ -73,9 +73,9 @@ public sealed record CautionFacts(ImmutableArray<CautionFact> All, ImmutableArra
         _ => "two-part",
     };
 
-    private static IEnumerable<CautionFact> OfOperation(Operation operation, Job job)
+    private static IEnumerable<CautionFact> OfOperation(Operation operation, Sequence sequence)
     {
-        var who = job.Surfaces.Where(surface => operation.Surfaces.Contains(surface.Id)).Select(surface => surface.Name).DefaultIfEmpty("");
+        var who = sequence.Names(operation.Surfaces).DefaultIfEmpty("");
         foreach (var name in who)
         {
             yield return new CautionFact("does", operation.Word, name);

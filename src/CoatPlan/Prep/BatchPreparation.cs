@@ -30,36 +30,58 @@ internal sealed record BatchPreparation(PrepContext Context)
     }
 
     /// <summary>See <see cref="Sequence.Rework"/>.</summary>
-    public ImmutableArray<Operation> Rework(ImmutableArray<string> surfaces, string batch)
+    public ImmutableArray<Operation> Rework(ImmutableArray<string> surfaces, string batch) =>
+        Dulled(Settled(surfaces), batch, "rework", AfterMissedWindow, WhyRework);
+
+    /// <summary>See <see cref="Sequence.BetweenLayers"/>.</summary>
+    public ImmutableArray<Operation> BetweenLayers(ImmutableArray<string> surfaces, string batch, int layer)
     {
         var settled = Settled(surfaces);
-        return Chain(ReworkWords.Select(word => Context.Catalogue.Operation(word)).Select(row => Reworking(row, settled, batch)));
+        var layers = settled[0].Layers;
+        if (layer < 1 || layer >= layers.Length)
+            throw new ArgumentException($"The layer is {layer}; it is at least 1 and below the last, {layers.Length}.", nameof(layer));
+
+        var (below, above) = (layers[layer - 1].Label, layers[layer].Label);
+        var row = Context.Rules.Between.FirstOrDefault(row => row.Class == below.Preset);
+        if (row is null || below.Key == above.Key)
+            return [];
+
+        var why = Sentence.Fill(row.Why, name => name == "below" ? below.Name : name == "above" ? above.Name : null);
+        return Dulled(
+            settled, batch, FormattableString.Invariant($"over-{layer}"), row.Way, Sentence.WithSource(why, row.Source, row.Status));
     }
 
-    private static ImmutableArray<string> ReworkWords { get; } = ["scuff", "blow-off", "final-wipe", "tack"];
+    private const string AfterMissedWindow = "pad";
 
-    private Operation Reworking(Presets.Operation row, ImmutableArray<SettledSurface> settled, string batch)
+    private const string WhyRework =
+        "The window for the next coat closed: the film is left to dry in full, dulled and cleaned, or the next coat wrinkles it or does not hold. (common practice)";
+
+    private static ImmutableArray<string> DullingWords { get; } = ["scuff", "blow-off", "final-wipe", "tack"];
+
+    private ImmutableArray<Operation> Dulled(ImmutableArray<SettledSurface> settled, string batch, string prefix, string scuffWay, string why) =>
+        Unopened(DullingWords.Select(word => Dulling(Context.Catalogue.Operation(word), settled, batch, scuffWay) is var operation
+            ? operation with { Id = $"{prefix}-{operation.Id}", Why = why }
+            : operation));
+
+    // On new film, not on the old one: no lead in it and nothing to keep wet for; only the wipe still heeds the plastic below.
+    private Operation Dulling(Presets.Operation row, ImmutableArray<SettledSurface> settled, string batch, string scuffWay)
     {
-        var plain = new SettledOperation(row.Word, Context.Rules.Way(row.Word, ReworkWay(row.Word)), [], []);
+        var way = row.Word switch
+        {
+            "scuff" => Context.Rules.Way(row.Word, scuffWay),
+            "final-wipe" => settled.Select(surface => surface.Operations.GetValueOrDefault(row.Word)?.Way).FirstOrDefault(way => way is not null),
+            _ => Context.Rules.Ways.FirstOrDefault(way => way.Operation == row.Word),
+        };
+        var plain = new SettledOperation(row.Word, way, [], []);
         var work = settled.Select(surface => new SurfaceWork(surface.Id, HandsOn.OnSurface(surface, plain, [], Context.Catalogue))).ToImmutableArray();
         return Undone(row, settled, batch, work) with
         {
-            Id = $"rework-{row.Word}/{batch}",
-            Title = $"{plain.Way?.Title ?? row.Title}: {Sentence.List(settled.Select(surface => surface.Name))}",
-            Why = "The window for the next coat closed: the film is left to dry in full, dulled and cleaned, or the next coat wrinkles it or does not hold. (common practice)",
-            MakesDust = plain.Way?.Dust ?? row.MakesDust,
-            Grits = plain.Way?.Grits ?? [],
-            Wait = plain.Way?.Wait is { } id ? Context.Rules.Wait(id, Context.Catalogue) : OperationWait.None,
+            Title = $"{way?.Title ?? row.Title}: {Sentence.List(settled.Select(surface => surface.Name))}",
+            MakesDust = way?.Dust ?? row.MakesDust,
+            Grits = way?.Grits ?? [],
+            Wait = way?.Wait is { } id ? Context.Rules.Wait(id, Context.Catalogue) : OperationWait.None,
         };
     }
-
-    private static string? ReworkWay(string word) => word switch
-    {
-        "scuff" => "pad",
-        "blow-off" => "air",
-        "final-wipe" => "cloths",
-        _ => null,
-    };
 
     private ImmutableArray<SettledSurface> Settled(ImmutableArray<string> surfaces)
     {
@@ -144,9 +166,14 @@ internal sealed record BatchPreparation(PrepContext Context)
     }
 
     /// <summary>Each after the one before; the first after the opening of the whole job.</summary>
-    private ImmutableArray<Operation> Chain(IEnumerable<Operation> operations)
+    private ImmutableArray<Operation> Chain(IEnumerable<Operation> operations) => Chain(operations, Context.LastOpening);
+
+    /// <summary>Each after the one before; the first after whatever its caller knows.</summary>
+    private static ImmutableArray<Operation> Unopened(IEnumerable<Operation> operations) => Chain(operations, null);
+
+    private static ImmutableArray<Operation> Chain(IEnumerable<Operation> operations, string? first)
     {
-        var before = Context.LastOpening;
+        var before = first;
         var chained = ImmutableArray.CreateBuilder<Operation>();
         foreach (var operation in operations)
         {

@@ -22,8 +22,9 @@ internal static class JobTraits
     /// </remarks>
     private static string WorkOn(Job job)
     {
-        var vehicle = job.Checks is not null || job.Surfaces.Any(surface => surface.Stays || !surface.Near.IsEmpty);
-        return vehicle ? "vehicle" : job.Crew.Stations > 1 ? "bench" : "parts";
+        var vehicle = job.Checks is not null || job.Surfaces.Any(surface => surface.Stays);
+        var loose = job.Crew.Stations > 1 && job.Surfaces.All(surface => surface.Near.IsEmpty);
+        return vehicle ? "vehicle" : loose ? "bench" : "parts";
     }
 
     private static IEnumerable<string> Checks(Checks? checks)

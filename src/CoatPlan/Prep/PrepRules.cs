@@ -24,6 +24,8 @@ public sealed record PrepRules
 
     internal ImmutableArray<DerivedTrait> Traits { get; init; } = [];
 
+    internal ImmutableArray<LayerRule> Between { get; init; } = [];
+
     internal ImmutableArray<PrepRule> Rules { get; init; } = [];
 
     /// <summary>The same with a shop's own rows: those with an id or a name that stands here replace it, others are added.</summary>
@@ -53,6 +55,7 @@ public sealed record PrepRules
         var masking = file.Single("masking", row => Masked(row));
         var ways = file.Rows("ways", "way", Way);
         var traits = file.Rows("traits", "trait", DerivedTrait.Read);
+        var between = file.Rows("between", "class", LayerRule.Read);
         var rules = file.Rows("rules", "rule", Rule);
         file.Close();
 
@@ -66,6 +69,7 @@ public sealed record PrepRules
             Masking = (masking ?? under?.Masking ?? PrepMasking.None) with { How = cover },
             Ways = Merge(under?.Ways, ways, way => $"{way.Operation}/{way.Way}"),
             Traits = Merge(under?.Traits, traits, trait => trait.Id),
+            Between = Merge(under?.Between, between, row => row.Class),
             Rules = Merge(under?.Rules, rules, rule => rule.Id),
         };
     }

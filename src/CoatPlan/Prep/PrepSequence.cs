@@ -55,6 +55,9 @@ public static class PrepSequence
         return new SettledSurface
         {
             Measured = measured,
+            Name = job.Surfaces.Count(surface => surface.Name == measured.Surface.Name) > 1
+                ? $"{measured.Surface.Name} ({measured.Id})"
+                : measured.Surface.Name,
             Layers = layers,
             Pairings = pairings,
             Own = DerivedTrait.Follow(texts.Rules.Traits, own),

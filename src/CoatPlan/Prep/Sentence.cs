@@ -5,7 +5,10 @@ namespace CoatPlan.Prep;
 /// <summary>Sentences of the rule files with what was found put in.</summary>
 internal static class Sentence
 {
-    /// <summary>Puts values where their names stand in braces, and begins with a capital.</summary>
+    // What a person or a label calls a thing keeps its own spelling.
+    private static readonly ImmutableArray<string> GivenNames = ["surface", "surfaces", "product", "who", "first", "over", "below", "above"];
+
+    /// <summary>Puts values where their names stand in braces; a sentence that does not begin with a given name begins with a capital.</summary>
     /// <exception cref="ArgumentException">A name in braces that has no value.</exception>
     public static string Fill(string pattern, Func<string, string?> valueOf)
     {
@@ -26,7 +29,7 @@ internal static class Sentence
             at = close + 1;
         }
 
-        if (text.Length > 0)
+        if (text.Length > 0 && !GivenNames.Any(name => pattern.StartsWith($"{{{name}}}", StringComparison.Ordinal)))
             text[0] = char.ToUpperInvariant(text[0]);
         return text.ToString();
     }

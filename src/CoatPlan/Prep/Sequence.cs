@@ -39,11 +39,22 @@ public sealed record Sequence
     /// <exception cref="ArgumentException">No surface, or an id that the job does not have.</exception>
     public ImmutableArray<Operation> Remask(ImmutableArray<string> surfaces, string batch) => batches.Remask(surfaces, batch);
 
+    /// <summary>What a layer wants before a layer of another product goes over it, in its window: a filler primer is sanded; empty where nothing is.</summary>
+    /// <param name="surfaces">Ids of surfaces of one system; at least one.</param>
+    /// <param name="batch">Name of the batch, which ends the ids.</param>
+    /// <param name="layer">The layer below, from 1, not the last of the system.</param>
+    /// <exception cref="ArgumentException">No surface, an id that the job does not have, or no layer above that one.</exception>
+    public ImmutableArray<Operation> BetweenLayers(ImmutableArray<string> surfaces, string batch, int layer) => batches.BetweenLayers(surfaces, batch, layer);
+
     /// <summary>What a film wants before the next coat when its window was missed: scuffed when dry, blown off, wiped.</summary>
     /// <param name="surfaces">Ids of the surfaces; at least one.</param>
     /// <param name="batch">Name of the batch, which ends the ids.</param>
     /// <exception cref="ArgumentException">No surface, or an id that the job does not have.</exception>
     public ImmutableArray<Operation> Rework(ImmutableArray<string> surfaces, string batch) => batches.Rework(surfaces, batch);
+
+    /// <summary>What surfaces are called in sentences.</summary>
+    internal IEnumerable<string> Names(ImmutableArray<string> surfaces) =>
+        batches.Context.Surfaces.Where(surface => surfaces.Contains(surface.Id, StringComparer.Ordinal)).Select(surface => surface.Name);
 
     /// <summary>What was known of the job and of each surface, by name; the job's own has none.</summary>
     internal IEnumerable<(string Key, string Word, string Who)> Known() =>

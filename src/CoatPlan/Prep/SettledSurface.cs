@@ -25,5 +25,6 @@ internal sealed record SettledSurface
 
     public string Id => Measured.Surface.Id;
 
-    public string Name => Measured.Surface.Name;
+    /// <summary>What the job calls it, with its id where another has the same name.</summary>
+    public required string Name { get; init; }
 }

@@ -129,6 +129,27 @@ public class Batches
     }
 
     [Fact]
+    public void A_filler_primer_is_sanded_before_the_colour_and_an_etch_primer_is_not()
+    {
+        var sequence = PrepJob.Sequence(PrepJob.Surface(system: "etch-primer-aerosol+filler-primer-aerosol+lacquer-aerosol"));
+
+        var sanding = sequence.BetweenLayers(["bracket"], "b", layer: 2);
+
+        sanding.Select(operation => operation.Id).ShouldBe(["over-2-scuff/b", "over-2-blow-off/b", "over-2-final-wipe/b", "over-2-tack/b"]);
+        sanding[0].Grits.ShouldBe(["P320"]);
+        sequence.BetweenLayers(["bracket"], "b", layer: 1).ShouldBeEmpty();
+        Should.Throw<ArgumentException>(() => sequence.BetweenLayers(["bracket"], "b", layer: 3));
+    }
+
+    [Fact]
+    public void Two_surfaces_of_one_name_are_told_apart()
+    {
+        var sequence = PrepJob.Sequence(PrepJob.Surface(), PrepJob.Surface(condition: ["scaly rust"]) with { Id = "bracket-2" });
+
+        sequence.The("derust").Why.ShouldContain("Bracket (bracket-2)");
+    }
+
+    [Fact]
     public void Masking_again_takes_as_long_as_masking()
     {
         var sequence = PrepJob.Sequence(PrepJob.Surface(stays: true));

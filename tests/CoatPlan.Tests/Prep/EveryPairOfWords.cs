@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using CoatPlan.Jobs;
 using CoatPlan.Prep;
 
@@ -7,6 +8,7 @@ namespace CoatPlan.Tests.Prep;
 public class EveryPairOfWords
 {
     private static readonly Vocabulary Words = Vocabulary.Contract;
+    private static readonly ConcurrentDictionary<string, ImmutableArray<Sequence>> ByMaterial = new();
 
     public static TheoryData<string> Materials => [.. Words.Materials];
 
@@ -45,9 +47,13 @@ public class EveryPairOfWords
             .ShouldAllBe(operation => !operation.Title.StartsWith("Wire-brush") && !operation.Title.Contains("wire wheel"));
     }
 
-    private static IEnumerable<Sequence> Sequences(string material) =>
-        from finish in Words.Finishes
-        from condition in Words.Conditions
-        from system in new[] { PrepJob.EtchSpotsAndEnamel, "moisture-cure-urethane" }
-        select PrepJob.Sequence(PrepJob.Surface(material: material, finish: finish, condition: [condition], system: system));
+    private static ImmutableArray<Sequence> Sequences(string material) => ByMaterial.GetOrAdd(material, Build);
+
+    private static ImmutableArray<Sequence> Build(string material) =>
+    [
+        .. from finish in Words.Finishes
+           from condition in Words.Conditions
+           from system in new[] { PrepJob.EtchSpotsAndEnamel, "moisture-cure-urethane" }
+           select PrepJob.Sequence(PrepJob.Surface(material: material, finish: finish, condition: [condition], system: system)),
+    ];
 }

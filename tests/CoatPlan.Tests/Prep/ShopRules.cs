@@ -71,6 +71,7 @@ public class ShopRules
         rules.Ways.ShouldAllBe(way => way.Rate == null || words[way.Operation].Rate(way.Rate) != null);
         rules.Ways.Select(way => way.Wait).Concat(rules.Rules.Select(rule => rule.Wait)).OfType<string>()
             .ShouldAllBe(wait => rules.Wait(wait, PrepJob.Catalogue).Time > Duration.Zero);
+        rules.Between.ShouldAllBe(row => rules.Way("scuff", row.Way) != null);
         WarningTexts.Standard.Judgements.SelectMany(row => row.Rows).ShouldAllBe(id => WarningTexts.Standard.Rows.Any(row => row.Id == id));
     }
 

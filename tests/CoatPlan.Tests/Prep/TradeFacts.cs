@@ -66,6 +66,16 @@ public class TradeFacts
         ruledOut.Operations.ShouldContain(operation => operation.MakesDust);
     }
 
+    // 29 CFR 1910.1001 App. F: low-pressure wet cleaning, no dry brushing; published, read second-hand.
+    [Fact]
+    public void Brake_dust_is_taken_off_wet_and_never_blown_about()
+    {
+        var sequence = PrepJob.Sequence(PrepJob.Surface("Brake backing plate", condition: ["light rust"]));
+
+        sequence.Words().ShouldContain("degrease");
+        sequence.The("blow-off").Title.ShouldContain("no air");
+    }
+
     [Fact]
     public void A_wash_is_followed_by_drying()
     {

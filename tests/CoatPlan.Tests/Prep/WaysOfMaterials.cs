@@ -30,12 +30,18 @@ public class WaysOfMaterials
     [InlineData("scaly rust")]
     [InlineData("white corrosion")]
     [InlineData("burnt")]
+    [InlineData("peeling")]
+    [InlineData("chips")]
     public void Cadmium_is_never_sanded_dry_nor_brushed_nor_heated(string condition)
     {
-        var sequence = PrepJob.Sequence(PrepJob.Surface(material: "cadmium-plated steel", finish: "bare", condition: [condition]));
+        foreach (var finish in new[] { "bare", "factory paint", "powder coat", "unknown" })
+        {
+            var sequence = PrepJob.Sequence(PrepJob.Surface(
+                material: "cadmium-plated steel", finish: finish, system: "~etch-primer-aerosol+high-heat-aerosol", condition: [condition]));
 
-        sequence.Operations.ShouldAllBe(operation => !operation.MakesDust);
-        sequence.Operations.ShouldAllBe(operation => !operation.HotWork);
+            sequence.Operations.ShouldAllBe(operation => !operation.MakesDust);
+            sequence.Operations.ShouldAllBe(operation => !operation.HotWork);
+        }
     }
 
     [Theory]
