@@ -56,7 +56,7 @@ internal static class JobGen
         from solids in OneOf("", "", ", solids: 12 %, density: 0.79 kg/L, dry-film: 1 mil")
         from price in OneOf("", ", price: 9.50", ", price: 11.25, pack: 6")
         from solvents in OneOf("", ", solvents: {acetone: 35 %, xylene: 5-10 %}, hazards: [flammable, irritant]")
-        from table in OneOf("", "", "", "", $", times-at: [{{air: 50 °F, touch: {2 * touch} min, handle: {2 * touch * tapeTimes * handleTimes} min}}, {{air: 90 °F, touch: {touch} min, handle: {touch * tapeTimes * handleTimes} min}}]")
+        from table in OneOf("", "", "", "", $", times-at: [{{air: 50 °F, touch: {2 * touch} min, handle: {2 * touch * tapeTimes * handleTimes} min}}, {{air: 90 °F, touch: {touch / 2} min, handle: {touch * tapeTimes * handleTimes / 2} min}}]")
         let tape = touch * tapeTimes
         let handle = tape * handleTimes
         let through = Math.Max(throughHours * 60, handle + 30)

@@ -34,7 +34,8 @@ public class BrokenPlanTests
         ["tape laid on a soft film"] = (Rules.TapeOverWetFilm, plan => plan.Set("put-away", "kind", "remask").Set("put-away", "surfaces", new JsonArray("inner-fender"))
             .Forget("put-away").Move("put-away", "11:56", "11:59").Set("put-away", "handsMin", 3)),
         ["a final wipe that is missing"] = (Rules.FinalWipeMissing, plan => plan.Remove("final-wipe")),
-        ["a final wipe in the span before"] = (Rules.FinalWipeMissing, plan => plan.ForJob("07:00-12:00", "07:00-10:09, 10:11-12:00").Move("tack", "10:11", "10:13").Set("tack", "handsMin", 2)),
+        ["a final wipe in the span before"] = (Rules.FinalWipeMissing, plan => plan.ForJob("Sat-Sun: [07:00-12:00, 13:00-18:00]", "Sat-Sun: [03:00-09:00, 10:12-12:00, 13:00-18:00]").ForJob("start: 2027-05-15 08:00", "start: 2027-05-15 06:00").SetPlan("start", "2027-05-15T06:00:00")
+            .EarlierByTwoHoursUntilTheWipe().Move("tack", "10:12", "10:13").Set("tack", "handsMin", 1)),
         ["abrasion before the solvent"] = (Rules.SolventCleanMissing, plan => plan.Remove("solvent-clean")),
         ["a coat below the dew margin"] = (Rules.DewMargin, plan => plan.ForJob("humidity: 85 %, above-dew: 3 °C", "humidity: 85 %, above-dew: 12 °C")),
         ["a coat in air too damp"] = (Rules.HumidityLimit, plan => plan.ForJob("humidity: 85 %, above-dew: 3 °C", "humidity: 40-45 %, above-dew: 3 °C")

@@ -122,7 +122,7 @@ internal sealed record JobView
             result.Add(new JobSurface(
                 id, Whole(node.Text("count")) ?? 1, node.Text("system")!, node.IsTrue("stays"), node.List("mask").Any(),
                 Reading.SquareMetres(node.Text("area")), Reading.Number(node.Text("relief")), Reading.Share(node.Text("bare-share")),
-                string.Equals(node.Text("finish"), "bare", StringComparison.OrdinalIgnoreCase),
+                string.Equals(node.Text("finish"), "bare", StringComparison.OrdinalIgnoreCase) && Reading.Share(node.Text("bare-share")) is null or > 0,
                 (node.Text("form") ?? "panel").Equals("panel", StringComparison.OrdinalIgnoreCase)));
         }
 

@@ -6,7 +6,7 @@ namespace CoatPlan.Tests.Validator;
 internal sealed record PlannedWait(string Step, string Stage, double? Label, double? Least, double? Most);
 
 /// <summary>A surface of a plan.</summary>
-internal sealed record PlannedSurface(string Id, int Count, double AreaM2, double Relief, string System);
+internal sealed record PlannedSurface(string Id, int Count, double AreaM2, double Relief, string Material, string System);
 
 /// <summary>A step of a plan.</summary>
 internal sealed record PlannedStep
@@ -61,7 +61,7 @@ internal sealed record PlanView
         ImmutableArray<PlannedSurface> surfaces =
         [
             .. plan.GetProperty("surfaces").EnumerateArray().Select(item => new PlannedSurface(
-                Text(item, "id")!, item.GetProperty("count").GetInt32(), Number(item, "areaM2")!.Value, Number(item, "relief")!.Value, Text(item, "system")!)),
+                Text(item, "id")!, item.GetProperty("count").GetInt32(), Number(item, "areaM2")!.Value, Number(item, "relief")!.Value, Text(item, "material")!, Text(item, "system")!)),
         ];
         return new PlanView
         {

@@ -4,6 +4,9 @@ namespace CoatPlan.Tests.Validator;
 internal static class PrepRules
 {
     private const double Slack = 1e-6;
+
+    // Where the periods of a class are shorter than wipe, flash, tack and coat together, one go runs over the break between two of them.
+    private const double OneGoMinutes = 90;
     private static readonly ImmutableArray<string> s_abrasive = ["derust", "featheredge", "scuff"];
 
     public static IEnumerable<Violation> Check(PlanUnderTest test) => test.Runs.Where(run => !test.AnyDoneOn(run.Surface.Id)).SelectMany(run => Run(test, run));
@@ -39,7 +42,7 @@ internal static class PrepRules
         }
     }
 
-    /// <summary>Before the first coat, and before a coat that follows new dust on the surface, stands a final wipe in the same working span.</summary>
+    /// <summary>Before the first coat, and before a coat that follows new dust on the surface, stands a final wipe in the same go: the same working span, or little time between.</summary>
     private static IEnumerable<Violation> Wiped(PlanUnderTest test, CoatRun run)
     {
         for (int i = 0; i < run.Coats.Length; i++)
@@ -53,7 +56,7 @@ internal static class PrepRules
             }
 
             bool wiped = run.Others.Any(step => step.Kind == "final-wipe" && step.Start >= dusty - Slack && step.End <= coat.Start + Slack
-                && test.Job.Hours.SpanHolding(step.End, coat.Start) is not null);
+                && (test.Job.Hours.SpanHolding(step.End, coat.Start) is not null || coat.Start - step.End <= OneGoMinutes));
             if (!wiped)
             {
                 yield return new Violation(Rules.FinalWipeMissing, coat.Where, $"{run.Surface.Id} is not wiped in the same go before this coat");
