@@ -31,11 +31,10 @@ internal static class CoatWarnings
         var wanted = asked.ForHiding > asked.LabelLeast
             ? $"hiding what is below takes about {asked.ForHiding}"
             : $"the label's least is {asked.LabelLeast}";
-        var planned = asked.DoesNotHide
-            ? $"Planned {asked.Coats}; the old colour may show: a primer of a shade nearer to the top coat saves coats."
-            : $"Planned {asked.Coats}.";
+        var planned = asked.DoesNotHide ? $"Planned {asked.Coats}; the old colour may show." : $"Planned {asked.Coats}.";
+        var primer = layer.Primer is { } shade ? $" Over a {shade.Word} primer {Coats(shade.Coats)} would hide." : "";
         var system = asked.ByJob is { } byJob ? $"the system asks {Coats(byJob)}, " : "";
-        return On(layer, "too-few-coats", string.Create(CultureInfo.InvariantCulture, $"{Name(layer)}: {system}{wanted}. {planned}"));
+        return On(layer, "too-few-coats", string.Create(CultureInfo.InvariantCulture, $"{Name(layer)}: {system}{wanted}. {planned}{primer}"));
     }
 
     private static Warning TooThick(SurfaceLayer layer, Length wet, Length holds) => On(layer, "too-thick-on-vertical", string.Create(

@@ -22,7 +22,7 @@ public static class PaintDemand
     /// </remarks>
     /// <param name="job">The job: its name is the seed of the draws.</param>
     /// <param name="coats">Its coats at one station.</param>
-    /// <param name="sprayed">The dated coats of all stations; empty before there is a timetable: then each layer's coat is one session.</param>
+    /// <param name="sprayed">The dated coats of all stations; empty before there is a timetable: then each layer is one session.</param>
     /// <param name="labels">Its labels.</param>
     /// <param name="figures">The spread of a label's coverage, and how long a can may rest within a session.</param>
     public static ImmutableArray<ProductDemand> Count(

@@ -40,6 +40,7 @@ public static class PaintWork
     private static IEnumerable<SurfaceLayer> Layers(PaintSystem system, MeasuredSurface surface, Labels labels, Catalogue catalogue)
     {
         var below = OldColour.Of(surface.Surface, catalogue);
+        var seen = LastColour(system, labels);
         for (var i = 0; i < system.Layers.Length; i++)
         {
             var layer = system.Layers[i];
@@ -48,7 +49,8 @@ public static class PaintWork
                 continue;
 
             var label = labels[layer.Product];
-            var coats = CoatsAsked.Of(layer.Coats, label.CoatsLeast, label.CoatsMost, HidingCoats.Over(below, label, catalogue.Figures));
+            int? hiding = i == seen ? HidingCoats.Over(below, label, catalogue.Figures) : null;
+            var coats = CoatsAsked.Of(layer.Coats, label.CoatsLeast, label.CoatsMost, hiding);
             yield return new SurfaceLayer
             {
                 Surface = surface,
@@ -57,10 +59,25 @@ public static class PaintWork
                 Coats = coats,
                 Mist = layer.Mist,
                 Share = share,
+                Primer = hiding > 1 ? PrimerShade.For(label, hiding.Value, catalogue) : null,
             };
             if (!layer.OnlyBare)
                 below = OldColour.Under(label, coats.Coats, below);
         }
+    }
+
+    /// <summary>Index of the layer whose colour is seen in the end, a clear over it aside; −1 where no layer must hide.</summary>
+    /// <remarks>A primer under it need not hide: what shows through the primer is covered anyway.</remarks>
+    private static int LastColour(PaintSystem system, Labels labels)
+    {
+        var last = -1;
+        for (var i = 0; i < system.Layers.Length; i++)
+        {
+            if (labels[system.Layers[i].Product].MustHide && !system.Layers[i].OnlyBare)
+                last = i;
+        }
+
+        return last;
     }
 
     private static IEnumerable<SurfaceCoat> CoatsOf(SurfaceLayer layer, Catalogue catalogue)

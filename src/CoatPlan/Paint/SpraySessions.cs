@@ -32,7 +32,7 @@ internal sealed record SpraySessions(int Count, ImmutableArray<SprayOpening> Ope
 
     private static SpraySessions NotYetDated(ImmutableArray<SurfaceCoat> coats, int stations)
     {
-        var count = stations * coats.Select(coat => (coat.On.Layer, coat.Coat)).Distinct().Count();
+        var count = stations * coats.Select(coat => coat.Layer).Distinct().Count();
         return new SpraySessions(count, coats.IsEmpty ? [] : [new SprayOpening(coats, stations, count)]);
     }
 

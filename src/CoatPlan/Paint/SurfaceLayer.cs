@@ -25,6 +25,9 @@ public sealed record SurfaceLayer
     /// <summary>Share of the surface that is sprayed, over 0 and up to 1: the bare share for bare spots, else all.</summary>
     public required Ratio Share { get; init; }
 
+    /// <summary>A primer of another shade that would save coats; null where none would.</summary>
+    public required PrimerShade? Primer { get; init; }
+
     /// <summary>True area that one full coat covers, all pieces.</summary>
     public Area Area => Surface.Total.Likely * Share.DecimalFractions;
 }

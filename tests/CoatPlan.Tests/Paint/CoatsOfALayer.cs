@@ -97,4 +97,52 @@ public sealed class CoatsOfALayer
 
         wet!.Value.Micrometers.ShouldBe(25.4 * (1 - (0.79 * ((0.17 / 0.5) + (0.09 / 0.579)))) / 0.12, 1e-6);
     }
+
+    [Fact]
+    public void A_primer_under_the_colour_need_not_hide()
+    {
+        var black = PaintSamples.Panel(1) with { Lightness = new Lightness { LStar = 5 } };
+        var primer = PaintSamples.Label("etch-primer-aerosol", "etch") with { Lightness = 60, Hiding = 0.3, MustHide = true };
+        var job = PaintSamples.Job([black], PaintSamples.Layer("etch", coats: 1), PaintSamples.Layer(coats: 2));
+
+        PaintSamples.Coats(job, primer, PaintSamples.Label()).Layers.Select(layer => layer.Coats.Coats).ShouldBe([1, 2]);
+    }
+
+    [Fact]
+    public void A_primer_nearer_to_the_colour_is_suggested_where_it_saves_coats()
+    {
+        var black = PaintSamples.Panel(1) with { Lightness = new Lightness { LStar = 5 } };
+        var white = PaintSamples.Label() with { Lightness = 95, Hiding = 0.6 };
+
+        var layer = PaintSamples.Coats(PaintSamples.Job([black], PaintSamples.Layer(coats: 2)), white).Layers[0];
+
+        layer.Primer!.Word.ShouldBe("white");
+        layer.Primer.Coats.ShouldBeLessThan(layer.Coats.ForHiding!.Value);
+        PaintSamples.Coats(PaintSamples.Job([PaintSamples.Panel(1)])).Layers[0].Primer.ShouldBeNull();
+    }
+
+    [Theory]
+    [InlineData(300, true)]
+    [InlineData(60, false)]
+    public void A_weighed_can_says_whether_it_lasts(double gramsLeft, bool lasts)
+    {
+        // The next coat on 0.5 m² takes half a can of 340 g.
+        var weighed = new DoneEntry { Surfaces = ["panel"], Layer = 1, Coat = 1, Cans = new Amount { Mass = Mass.FromGrams(gramsLeft) } };
+        var job = PaintSamples.Job([PaintSamples.Panel(0.5)]) with { Done = [weighed] };
+
+        var can = WeighedCan.Of(job, PaintSamples.Coats(job)).ShouldHaveSingleItem();
+
+        can.Next.ShouldBe(0.5, 1e-9);
+        can.Left.ShouldBe((gramsLeft / 340.19) - 0.02, 1e-4);
+        can.Lasts.ShouldBe(lasts);
+    }
+
+    [Fact]
+    public void A_can_after_the_last_coat_lasts_whatever_is_left()
+    {
+        var weighed = new DoneEntry { Surfaces = ["panel"], Layer = 1, Coat = 2, Cans = new Amount { Mass = Mass.FromGrams(1) } };
+        var job = PaintSamples.Job([PaintSamples.Panel(0.5)]) with { Done = [weighed] };
+
+        WeighedCan.Of(job, PaintSamples.Coats(job)).ShouldHaveSingleItem().Lasts.ShouldBeTrue();
+    }
 }
