@@ -1,0 +1,79 @@
+using CoatPlan.Scheduling;
+
+namespace CoatPlan.Timetable;
+
+/// <summary>Steps as activities: who and what they take, what they leave in the air, what they keep clear of.</summary>
+internal static class Activities
+{
+    // Work that belongs to the coat that follows: once begun it is finished in the same go, where any opening is long enough for it.
+    private static readonly ImmutableArray<string> InOneGo = ["final-wipe", "tack", "unmask"];
+
+    /// <summary>An operation at a station.</summary>
+    public static WorkNode Of(Prep.Operation operation, string id, int? station, Batch? batch, Workplace place)
+    {
+        var work = Minutes(operation.Hands);
+        var unbroken = InOneGo.Contains(operation.Word) && work <= place.LongestOpening;
+        return new WorkNode
+        {
+            Operation = operation,
+            Batch = batch,
+            Station = station,
+            Activity = new Activity
+            {
+                Id = Batch.StationId(id, station),
+                Work = work,
+                Breakable = operation.Breakable && !unbroken,
+                Hours = place.Hours,
+                Release = place.Done.Release,
+                Demands = [new Demand(SharedSpace.People(station), operation.People)],
+                Presences = operation.MakesDust ? [new Presence(SharedSpace.Dust)] : [],
+                Avoids =
+                [
+                    .. operation.MakesDust ? [new Avoidance(SharedSpace.WetFilm)] : Enumerable.Empty<Avoidance>(),
+                    .. operation.HotWork ? [new Avoidance(SharedSpace.Vapour)] : Enumerable.Empty<Avoidance>(),
+                ],
+                Fixed = place.Done.Of(operation.Word, operation.Surfaces, work),
+            },
+        };
+    }
+
+    /// <summary>A coat of a batch.</summary>
+    public static WorkNode Of(CoatTask coat, Batch batch, SurfaceAir air, int productIndex, Workplace place)
+    {
+        var work = Minutes(coat.Hands);
+        return new WorkNode
+        {
+            Coat = coat,
+            Batch = batch,
+            Station = batch.Station,
+            Activity = new Activity
+            {
+                Id = Batch.StationId(FormattableString.Invariant($"coat/{batch.Name}/{coat.Layer}.{coat.Coat}"), batch.Station),
+                Work = work,
+                Hours = place.Hours,
+                NextStart = from => air.NextStart(coat, work, from),
+                Release = place.Done.Release,
+                Demands =
+                [
+                    new Demand(SharedSpace.People(batch.Station), 1),
+                    .. coat.Sprayed ? [new Demand(SharedSpace.SpraySpots, 1)] : Enumerable.Empty<Demand>(),
+                ],
+                Presences =
+                [
+                    new Presence(SharedSpace.WetFilm, productIndex, end => air.Reaches(coat, FilmStage.Dust, end)),
+                    new Presence(SharedSpace.Vapour, 0, end => air.Reaches(coat, FilmStage.Touch, end) + place.ClearingMinutes),
+                ],
+                Avoids = coat.Sprayed
+                    ? [new Avoidance(SharedSpace.WetFilm, productIndex), new Avoidance(SharedSpace.Dust)]
+                    : [new Avoidance(SharedSpace.Dust)],
+                Fixed = place.Done.Of(coat, work),
+            },
+        };
+    }
+
+    /// <summary>A point that others wait for.</summary>
+    public static WorkNode Milestone(string id) => new() { Activity = new Activity { Id = id } };
+
+    /// <summary>Hands-on time in whole minutes, at least one.</summary>
+    public static int Minutes(Duration hands) => Math.Max(1, (int)Math.Ceiling(hands.TotalMinutes - 1e-9));
+}

@@ -1,0 +1,33 @@
+using CoatPlan.Climate;
+using CoatPlan.Jobs;
+using CoatPlan.Presets;
+
+namespace CoatPlan.Timetable;
+
+/// <summary>The air around any set of a job's surfaces; sets that follow the air alike share one answer.</summary>
+internal sealed class AirAround
+{
+    private readonly PlaceClimate climate;
+    private readonly ImmutableDictionary<string, Duration> lags;
+    private readonly Dictionary<string, SurfaceAir> known = new(StringComparer.Ordinal);
+
+    public AirAround(PlaceClimate climate, Job job, Catalogue catalogue)
+    {
+        this.climate = climate;
+        lags = job.Surfaces.ToImmutableDictionary(surface => surface.Id, surface => MetalLag.Of(surface, catalogue, climate.Outdoors), StringComparer.Ordinal);
+    }
+
+    /// <summary>The air around surfaces; the air alone where none are named.</summary>
+    public SurfaceAir Of(ImmutableArray<string> surfaces)
+    {
+        var distinct = surfaces.Select(id => lags[id]).Distinct().Order().ToImmutableArray();
+        var key = string.Join(' ', distinct.Select(lag => lag.BclCompatibleTicks));
+        if (!known.TryGetValue(key, out var air))
+        {
+            air = new SurfaceAir(climate, [.. distinct.Select(climate.Metal)]);
+            known.Add(key, air);
+        }
+
+        return air;
+    }
+}

@@ -1,0 +1,154 @@
+using CoatPlan.Scheduling;
+
+namespace CoatPlan.Timetable;
+
+/// <summary>
+/// Finds batches and gaps that can be scheduled, and among those the ones that finish earliest: the label's first windows are tried first, and where the
+/// schedule cannot hold one, that gap alone moves to the next window, to the rework of a missed one, or the batch is halved.
+/// </summary>
+/// <remarks>Every loop is bounded by the number of gaps and batches, never by a clock.</remarks>
+internal static class Arrangement
+{
+    // Above this a whole search for every alternative would be felt while somebody types.
+    private const int SmallNetwork = 400;
+    private const int MostAlternatives = 24;
+    private const int LargeNetwork = 1500;
+
+    /// <summary>Arranges a job.</summary>
+    public static Arranged Arrange(Draft first, Workplace place, Func<Batch, ImmutableArray<Batch>> halve)
+    {
+        var found = Feasible(first, place, halve, Effort.Draft);
+        if (found.Outcome.Schedule is null)
+            return found;
+
+        found = Improve(found, place, halve);
+        return Feasible(found.Draft, place, halve, FinalEffort(found));
+    }
+
+    private static Effort FinalEffort(Arranged found) =>
+        found.Drawn.Nodes.Length <= LargeNetwork ? Effort.Standard : Effort.Quick;
+
+    private static Arranged Feasible(Draft draft, Workplace place, Func<Batch, ImmutableArray<Batch>> halve, Effort effort)
+    {
+        var tries = 8 + 4 * draft.Batches.Sum(batch => batch.Coats.Length + batch.Surfaces.Length);
+        while (true)
+        {
+            var drawn = NetworkDrawing.Draw(draft, place);
+            var outcome = Scheduler.Schedule(drawn.Network, effort);
+            var next = outcome.Schedule is { } schedule
+                ? GapMending.Rested(draft, drawn, schedule)
+                : Mend(draft, drawn, outcome.Blockage, place, halve);
+            if (next is null || tries-- == 0)
+                return new Arranged(draft, drawn, outcome);
+            draft = next;
+        }
+    }
+
+    private static Draft? Mend(Draft draft, WorkNetwork drawn, Blockage? blockage, Workplace place, Func<Batch, ImmutableArray<Batch>> halve)
+    {
+        var node = blockage is null ? null : drawn.Nodes.FirstOrDefault(node => node.Id == blockage.Activity);
+        if (node?.Batch is not { } batch)
+            return null;
+
+        var b = draft.Batches.IndexOf(batch);
+        if (node.Activity.Work > place.LongestOpening && !node.Activity.Breakable || blockage!.Reason.Kind == ReasonKind.Capacity)
+            return Halved(draft, b, halve);
+        if (node.Operation?.Word is "unmask" or "remask" && WithTapeOff(draft, b, place) is { } untaped)
+            return untaped;
+
+        var gap = node.Coat is { } coat ? batch.Coats.IndexOf(coat) - 1 : -1;
+        return (gap >= 0 ? Moved(draft, b, gap, place) : null)
+            ?? Enumerable.Range(0, draft.Gaps[b].Length).Select(other => Moved(draft, b, other, place)).FirstOrDefault(moved => moved is not null)
+            ?? WithTapeOff(draft, b, place)
+            ?? Halved(draft, b, halve);
+    }
+
+    private static Draft? Moved(Draft draft, int batch, int gap, Workplace place) =>
+        GapMending.Next(draft.Batches[batch], gap, draft.Gaps[batch][gap], place) is { } next ? draft.With(batch, gap, next) : null;
+
+    // Tape comes off at the longest gap that still has it on.
+    private static Draft? WithTapeOff(Draft draft, int b, Workplace place)
+    {
+        var batch = draft.Batches[b];
+        if (!GapMending.IsMasked(batch))
+            return null;
+
+        var taped = Enumerable.Range(0, draft.Gaps[b].Length)
+            .Where(gap => !draft.Gaps[b][gap].Unmasked)
+            .OrderByDescending(gap => WaitOf(batch, gap, draft.Gaps[b][gap]))
+            .ToArray();
+        return taped.Length == 0 ? null : draft.With(b, taped[0], draft.Gaps[b][taped[0]] with { Rested = true, Unmasked = true });
+    }
+
+    private static Duration WaitOf(Batch batch, int gap, GapChoice choice) =>
+        choice.Reworked
+            ? batch.Coats[gap].Label.Times.Through
+            : BatchDrawing.WindowsBetween(batch.Coats[gap], batch.Coats[gap + 1])[choice.Window].From;
+
+    private static Draft? Halved(Draft draft, int b, Func<Batch, ImmutableArray<Batch>> halve)
+    {
+        var halves = halve(draft.Batches[b]);
+        return halves.Length < 2
+            ? null
+            : new Draft(
+                draft.Batches.RemoveAt(b).InsertRange(b, halves),
+                draft.Gaps.RemoveAt(b).InsertRange(b, Draft.Of(halves).Gaps));
+    }
+
+    // Whether a layer is better spread over the label's later windows is tried layer by layer, and kept where the job finishes earlier.
+    private static Arranged Improve(Arranged found, Workplace place, Func<Batch, ImmutableArray<Batch>> halve)
+    {
+        if (found.Drawn.Nodes.Length > SmallNetwork)
+            return found;
+
+        var best = found;
+        foreach (var alternative in Alternatives(found.Draft, place).Take(MostAlternatives))
+        {
+            var tried = Feasible(alternative(best.Draft), place, halve, Effort.Draft);
+            if (tried.Outcome.Schedule is { } schedule && schedule.Finish < best.Outcome.Schedule!.Finish)
+                best = tried;
+        }
+
+        return best;
+    }
+
+    private static IEnumerable<Func<Draft, Draft>> Alternatives(Draft draft, Workplace place)
+    {
+        for (var b = 0; b < draft.Batches.Length; b++)
+        {
+            var batch = draft.Batches[b];
+            foreach (var layer in batch.Coats.Select(coat => coat.Layer).Distinct())
+            {
+                var gaps = Enumerable.Range(0, batch.Coats.Length - 1).Where(gap => batch.Coats[gap].Layer == layer).ToArray();
+                if (gaps.Length == 0)
+                    continue;
+
+                var widest = gaps.Max(gap => BatchDrawing.WindowsBetween(batch.Coats[gap], batch.Coats[gap + 1]).Length);
+                for (var window = 1; window < widest; window++)
+                {
+                    var (key, chosen) = (batch.Key, window);
+                    yield return now => Spread(now, key, gaps, chosen, place);
+                }
+            }
+        }
+    }
+
+    private static Draft Spread(Draft draft, string key, int[] gaps, int window, Workplace place)
+    {
+        for (var b = 0; b < draft.Batches.Length; b++)
+        {
+            var batch = draft.Batches[b];
+            if (batch.Key != key)
+                continue;
+
+            foreach (var gap in gaps)
+            {
+                var windows = BatchDrawing.WindowsBetween(batch.Coats[gap], batch.Coats[gap + 1]);
+                var index = Math.Min(window, windows.Length - 1);
+                draft = draft.With(b, gap, GapMending.InWindow(index, windows[index].From, batch, place));
+            }
+        }
+
+        return draft;
+    }
+}

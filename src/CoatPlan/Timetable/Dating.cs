@@ -1,0 +1,134 @@
+using CoatPlan.Scheduling;
+
+namespace CoatPlan.Timetable;
+
+/// <summary>Turns what the scheduling room placed into dated steps with their waits and reasons.</summary>
+internal static class Dating
+{
+    /// <summary>The steps that were placed, by start, then by the order of the work.</summary>
+    public static ImmutableArray<DatedStep> Steps(Arranged arranged, Workplace place)
+    {
+        var (drawn, outcome) = (arranged.Drawn, arranged.Outcome);
+        var incoming = drawn.Links
+            .Select((link, index) => (link, index))
+            .ToLookup(pair => pair.link.Link.To, StringComparer.Ordinal);
+        var slack = outcome.Schedule is { } schedule ? Scheduler.Slack(drawn.Network, schedule) : [];
+        var reasons = outcome.Schedule is { } whole ? Scheduler.WhyNotEarlier(drawn.Network, whole) : [];
+        var indexOf = drawn.Nodes.Select((node, index) => (node.Id, index)).ToDictionary(pair => pair.Id, pair => pair.index, StringComparer.Ordinal);
+
+        return
+        [
+            .. Enumerable.Range(0, drawn.Nodes.Length)
+                .Where(index => !drawn.Nodes[index].IsMilestone && outcome.Placed[index] is not null)
+                .OrderBy(index => outcome.Placed[index]!.Value.Start)
+                .ThenBy(index => drawn.Nodes[index].Operation?.Stage ?? CoatStage)
+                .ThenBy(index => index)
+                .Select(index => Step(index, arranged, incoming[drawn.Nodes[index].Id], indexOf, place) with
+                {
+                    SlackMinutes = slack.IsEmpty ? 0 : slack[index],
+                    WaitsFor = WaitWords.Of(arranged, index, reasons.IsEmpty ? null : reasons[index], place),
+                }),
+        ];
+    }
+
+    private const int CoatStage = 7;
+
+    private static DatedStep Step(
+        int index,
+        Arranged arranged,
+        IEnumerable<(WorkLink Link, int Index)> incoming,
+        Dictionary<string, int> indexOf,
+        Workplace place)
+    {
+        var (drawn, outcome) = (arranged.Drawn, arranged.Outcome);
+        var node = drawn.Nodes[index];
+        var placement = outcome.Placed[index]!.Value;
+        var air = place.AirAround.Of(SurfacesOf(node));
+        var links = incoming
+            .Where(pair => outcome.Placed[indexOf[pair.Link.Link.From]] is not null)
+            .Select(pair => (pair.Link, From: drawn.Nodes[indexOf[pair.Link.Link.From]], At: outcome.Placed[indexOf[pair.Link.Link.From]]!.Value))
+            .ToArray();
+
+        var step = new DatedStep
+        {
+            Id = node.Id,
+            Word = node.Operation?.Word ?? "coat",
+            Title = Titles.Of(node),
+            Surfaces = SurfacesOf(node),
+            Batch = node.Batch?.Name,
+            Station = node.Station,
+            From = placement.Start,
+            To = placement.End,
+            Start = place.Clock.At(placement.Start),
+            End = place.Clock.At(placement.End),
+            HandsMinutes = node.Activity.Work,
+            People = node.Operation?.People ?? 1,
+            MakesDust = node.Operation?.MakesDust ?? false,
+            Sprays = node.Coat?.Sprayed ?? false,
+            Waits = Waits(links),
+            Conditions = air.At(placement.Start),
+            Why = node.Operation?.Why ?? Titles.WhyCoat(node.Coat!),
+            WaitsFor = "",
+            SlackMinutes = 0,
+            Done = node.Activity.Fixed is not null,
+        };
+        return node.Coat is { } coat ? Coated(step, coat, links, air, placement, place) : step;
+    }
+
+    private static DatedStep Coated(
+        DatedStep step,
+        CoatTask coat,
+        (WorkLink Link, WorkNode From, Placement At)[] links,
+        SurfaceAir air,
+        Placement placement,
+        Workplace place) =>
+        step with
+        {
+            Label = coat.Label,
+            Layer = coat.Layer,
+            Coat = coat.Coat,
+            Of = coat.Of,
+            Volume = coat.Volume,
+            Mass = coat.Mass,
+            LastSafeStart = place.Clock.At(LastSafeStart(coat, links, air, placement, place)),
+            TouchAt = air.Reaches(coat, FilmStage.Touch, placement.End),
+            HandleAt = air.Reaches(coat, FilmStage.Handle, placement.End),
+            ServiceAt = place.Clock.At(air.ReachesService(coat, placement.End)),
+        };
+
+    private static ImmutableArray<string> SurfacesOf(WorkNode node) => node.Operation?.Surfaces ?? node.Coat!.Surfaces;
+
+    // Two links between the same steps are one wait to a person: the tighter side of each.
+    private static ImmutableArray<DatedWait> Waits(IEnumerable<(WorkLink Link, WorkNode From, Placement At)> links) =>
+    [
+        .. links
+            .Where(link => !link.From.IsMilestone)
+            .GroupBy(link => (link.From.Id, link.Link.Stage))
+            .Select(group => new DatedWait(
+                group.Key.Id,
+                group.Key.Stage,
+                group.Max(link => link.Link.LabelMinutes),
+                group.Max(link => LeastMinutes(link.Link, link.At)),
+                group.Min(link => MostMinutes(link.Link, link.At)))),
+    ];
+
+    private static double? LeastMinutes(WorkLink link, Placement from) => Math.Max(0, link.Link.Windows[0].Least.After(from) - from.End);
+
+    private static double? MostMinutes(WorkLink link, Placement from) => link.Link.Windows[0].Most is { } most ? most.After(from) - from.Start : null;
+
+    private static int LastSafeStart(
+        CoatTask coat, (WorkLink Link, WorkNode From, Placement At)[] links, SurfaceAir air, Placement placement, Workplace place)
+    {
+        var work = placement.End - placement.Start;
+        var latest = air.LastStart(coat, work, placement.Start);
+        foreach (var (link, _, at) in links)
+        {
+            if (link.Link.Windows[0].Most is { } most)
+                latest = Math.Min(latest, most.After(at));
+        }
+
+        foreach (var opening in place.Hours.Openings.Where(opening => opening.Opens <= placement.Start && placement.Start < opening.Closes))
+            latest = Math.Min(latest, opening.Closes - work);
+        return Math.Max(latest, placement.Start);
+    }
+}

@@ -1,0 +1,101 @@
+using CoatPlan.Climate;
+using CoatPlan.Presets;
+using CoatPlan.Quantities;
+
+namespace CoatPlan.Timetable;
+
+/// <summary>The air around surfaces that are worked on together: the slowest of them decides when a film is ready, the quickest when a window closes.</summary>
+internal sealed class SurfaceAir
+{
+    /// <summary>What dries after the horizon of the climate counts as this minute: past every plan, and never earlier than any other.</summary>
+    public const int Never = int.MaxValue / 4;
+
+    private readonly PlaceClimate climate;
+    private readonly ImmutableArray<SurfaceCurve> metals;
+    private readonly Dictionary<string, CoatStarts> starts = new(StringComparer.Ordinal);
+
+    /// <summary>The air around pieces.</summary>
+    /// <param name="climate">The work place.</param>
+    /// <param name="metals">How the pieces follow its air, each way once; the air's own where no piece is meant.</param>
+    public SurfaceAir(PlaceClimate climate, ImmutableArray<SurfaceCurve> metals)
+    {
+        this.climate = climate;
+        this.metals = metals.IsEmpty ? [climate.Metal(Duration.Zero)] : metals;
+    }
+
+    /// <summary>The label's own time to a stage; zero for what no label speaks of.</summary>
+    public static Duration LabelTime(Label label, FilmStage stage) => stage switch
+    {
+        FilmStage.Dust => label.Times.Dust,
+        FilmStage.Touch => label.Times.Touch,
+        FilmStage.Tape => label.Times.Tape,
+        FilmStage.Handle => label.Times.Handle,
+        FilmStage.Through => label.Times.Through,
+        _ => Duration.Zero,
+    };
+
+    /// <summary>The first permitted start of a coat at or after a minute; null: none within the horizon.</summary>
+    public int? NextStart(CoatTask coat, int work, int from) => Starts(coat).First(from, work);
+
+    /// <summary>The last start that follows on a permitted one without a break; the start itself where it is a fact that no rule permits.</summary>
+    public int LastStart(CoatTask coat, int work, int start)
+    {
+        var permitted = Starts(coat);
+        return permitted.First(start, work) == start ? permitted.Last(start, work) : start;
+    }
+
+    /// <summary>When every piece has reached a stage.</summary>
+    public int Reaches(CoatTask coat, FilmStage stage, int end) => Reaches(coat, Stage(stage), end);
+
+    /// <summary>When every piece has reached service.</summary>
+    public int ReachesService(CoatTask coat, int end) => Reaches(coat, DryingStage.Service, end);
+
+    /// <summary>When a window opens on every piece.</summary>
+    public int Opens(CoatTask film, RecoatGap gap, int window, int end) =>
+        metals.Max(metal => Windows.Opens(film.Label, gap, window, metal, end) ?? Never);
+
+    /// <summary>When a window closes on the first piece.</summary>
+    public int Closes(CoatTask film, RecoatGap gap, int window, int start) =>
+        metals.Min(metal => Windows.Closes(film.Label, gap, window, metal, start) ?? Never);
+
+    /// <summary>When the wait after an operation is over on every piece.</summary>
+    public int DriesOff(Prep.OperationWait wait, int end) => wait.Kind switch
+    {
+        Prep.WaitKind.WashDry => metals.Max(metal => WashDrying.Drained(metal, end, climate.Figures) ?? Never),
+        Prep.WaitKind.SolventFlash => metals.Max(metal => WipeFlash.Reaches(metal, end, climate.Figures) ?? Never),
+        _ => end + (int)Math.Ceiling(wait.Time.TotalMinutes),
+    };
+
+    /// <summary>Air, dew point and the coldest piece at a minute.</summary>
+    public Conditions At(int minute) => metals.Select(metal => metal.At(minute)).MinBy(conditions => conditions.Surface.DegreesCelsius)!;
+
+    /// <summary>Why a coat may not start at a minute, in words.</summary>
+    public string WhyNot(CoatTask coat, int work, int minute, Clock clock, QuantityFormat format) =>
+        Starts(coat).WhyNot(Math.Max(0, minute), work) is { } hindrance
+            ? HindranceWords.Of(hindrance, clock, format)
+            : "Waits for air and metal inside the label's limits.";
+
+    private int Reaches(CoatTask coat, DryingStage stage, int end) =>
+        metals.Max(metal => Drying.Reaches(coat.Label, stage, metal, end) ?? Never);
+
+    private CoatStarts Starts(CoatTask coat)
+    {
+        if (!starts.TryGetValue(coat.Label.Key, out var known))
+        {
+            known = CoatStarts.Of(climate, coat.Label, metals);
+            starts.Add(coat.Label.Key, known);
+        }
+
+        return known;
+    }
+
+    private static DryingStage Stage(FilmStage stage) => stage switch
+    {
+        FilmStage.Dust => DryingStage.Dust,
+        FilmStage.Touch => DryingStage.Touch,
+        FilmStage.Tape => DryingStage.Tape,
+        FilmStage.Handle => DryingStage.Handle,
+        FilmStage.Through => DryingStage.Through,
+        _ => throw new ArgumentOutOfRangeException(nameof(stage), stage, "A stage of drying."),
+    };
+}

@@ -1,0 +1,141 @@
+using CoatPlan.Climate;
+using CoatPlan.Jobs;
+using CoatPlan.Paint;
+using CoatPlan.Prep;
+using CoatPlan.Presets;
+using CoatPlan.Scheduling;
+
+namespace CoatPlan.Timetable;
+
+/// <summary>When each operation and coat of a job is done.</summary>
+public static class Timetabling
+{
+    // An open heater's hours off follow from the schedule and the schedule from them; a few rounds settle it, or the heater counts as off throughout.
+    private const int HeaterRounds = 3;
+
+    /// <summary>Dates a job.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="sequence">What is done around its coats.</param>
+    /// <param name="coats">Its coats.</param>
+    /// <param name="climate">The air it is done in.</param>
+    /// <param name="catalogue">What the trade knows.</param>
+    public static DatedJob Date(Job job, Sequence sequence, Coats coats, PlaceClimate climate, Catalogue catalogue)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        ArgumentNullException.ThrowIfNull(sequence);
+        ArgumentNullException.ThrowIfNull(coats);
+        ArgumentNullException.ThrowIfNull(climate);
+        ArgumentNullException.ThrowIfNull(catalogue);
+
+        var clock = new Clock(job.Start);
+        var hours = CrewHours.Of(job.Crew, clock);
+        var longest = hours.Openings.Select(opening => opening.Closes - opening.Opens).DefaultIfEmpty(0).Max();
+        var done = FactsDone.Of(job, clock);
+        var batching = new Batching(job, sequence, coats, catalogue, done, longest);
+        var place = new Workplace
+        {
+            Job = job,
+            Clock = clock,
+            Hours = hours,
+            LongestOpening = longest,
+            Sequence = sequence,
+            Done = done,
+            AirAround = new AirAround(climate, job, catalogue),
+            ClearingMinutes = 0,
+            WipeHoldsMinutes = (int)catalogue.Figures.Time("wipe-holds").TotalMinutes,
+            LeastBeforeUnmaskMinutes = (int)catalogue.Figures.Time("unmask-after").TotalMinutes,
+        };
+        var first = Draft.Of(batching.Batches(place.Stations));
+        place = place with { ClearingMinutes = PurgeTimes.ClearingMinutes(job, first.Batches.SelectMany(batch => batch.Coats), catalogue) };
+
+        var (arranged, settled) = WithHeater(first, place, batching, climate, catalogue);
+        return Dated(arranged, settled, first);
+    }
+
+    private static (Arranged Arranged, Workplace Place) WithHeater(
+        Draft first, Workplace place, Batching batching, PlaceClimate climate, Catalogue catalogue)
+    {
+        var arranged = Arrangement.Arrange(first, place, batching.Halve);
+        if (!climate.HasOpenHeater)
+            return (arranged, place);
+
+        var offs = HeaterOffs(arranged, place);
+        for (var round = 0; round < HeaterRounds; round++)
+        {
+            place = place with { AirAround = new AirAround(climate.WithHeaterOff(offs), place.Job, catalogue) };
+            arranged = Arrangement.Arrange(first, place, batching.Halve);
+            var next = HeaterOffs(arranged, place);
+            if (next.SequenceEqual(offs))
+                return (arranged, place);
+            offs = next;
+        }
+
+        var never = new HeaterOff(offs.IsEmpty ? 0 : offs.Min(off => off.From));
+        place = place with { AirAround = new AirAround(climate.WithHeaterOff([never]), place.Job, catalogue) };
+        return (Arrangement.Arrange(first, place, batching.Halve), place);
+    }
+
+    private static ImmutableArray<HeaterOff> HeaterOffs(Arranged arranged, Workplace place) =>
+    [
+        .. arranged.Drawn.Nodes
+            .Select((node, index) => (node, at: arranged.Outcome.Placed[index]))
+            .Where(pair => pair.node.Coat is not null && pair.at is not null)
+            .OrderBy(pair => pair.at!.Value.Start)
+            .Select(pair => new HeaterOff(
+                pair.at!.Value.Start,
+                place.AirAround.Of(pair.node.Coat!.Surfaces).Reaches(pair.node.Coat, FilmStage.Touch, pair.at.Value.End) + place.ClearingMinutes)),
+    ];
+
+    private static DatedJob Dated(Arranged arranged, Workplace place, Draft first)
+    {
+        var steps = Dating.Steps(arranged, place);
+        var finish = steps.IsEmpty ? (LocalDateTime?)null : steps.Max(step => step.End);
+        var whole = arranged.Outcome.Schedule is not null;
+        var coats = steps.Where(step => step.ServiceAt is not null).ToArray();
+        return new DatedJob
+        {
+            Steps = steps,
+            Finish = finish,
+            InService = whole && coats.Length > 0 ? coats.Max(step => step.ServiceAt) : null,
+            LowerBound = LowerBound(first, place, finish),
+            Reasons = Reasons(arranged, place, finish),
+            Spans = Spans(place, finish),
+        };
+    }
+
+    // The bound is that of the first draft, every gap free to use any of its windows and no tape taken off: no plan of these batches has less to wait for.
+    private static LocalDateTime? LowerBound(Draft first, Workplace place, LocalDateTime? finish)
+    {
+        if (finish is not { } end)
+            return null;
+
+        var bound = place.Clock.At(Scheduler.Schedule(Relaxation.Of(first, place), Effort.Draft).LowerBound);
+        return LocalDateTime.Min(bound, end);
+    }
+
+    private static ImmutableArray<string> Reasons(Arranged arranged, Workplace place, LocalDateTime? finish)
+    {
+        if (arranged.Outcome.Schedule is null)
+        {
+            return
+            [
+                arranged.Outcome.Blockage is { } blockage
+                    ? WaitWords.Of(blockage, arranged.Drawn, place)
+                    : "No order of the steps meets windows, working hours and air within 60 days from the start.",
+            ];
+        }
+
+        return finish is { } end && place.Job.FinishBy is { } asked && end > asked ? [WaitWords.Late(end, asked)] : [];
+    }
+
+    private static ImmutableArray<(LocalDateTime From, LocalDateTime To)> Spans(Workplace place, LocalDateTime? finish)
+    {
+        var until = (finish ?? place.Job.Start).PlusDays(1);
+        return
+        [
+            .. CrewHours.Spans(place.Job.Crew, place.Clock)
+                .Select(span => (place.Clock.At(span.From), place.Clock.At(span.To)))
+                .Where(span => span.Item1 < until),
+        ];
+    }
+}

@@ -1,0 +1,110 @@
+using System.Globalization;
+using CoatPlan.Quantities;
+using CoatPlan.Scheduling;
+using NodaTime.Text;
+
+namespace CoatPlan.Timetable;
+
+/// <summary>What a step waits for, and why a job cannot be placed, in words.</summary>
+internal static class WaitWords
+{
+    private static readonly LocalDateTimePattern Moment = LocalDateTimePattern.CreateWithInvariantCulture("ddd d MMM HH:mm");
+
+    /// <summary>Why a step starts no earlier.</summary>
+    public static string Of(Arranged arranged, int index, Reason? reason, Workplace place)
+    {
+        var (drawn, outcome) = (arranged.Drawn, arranged.Outcome);
+        var node = drawn.Nodes[index];
+        if (node.Activity.Fixed is not null)
+            return "Done already.";
+        if (outcome.Schedule is null || reason is null)
+            return "Placed as early as the steps before it allow.";
+
+        return reason.Kind switch
+        {
+            ReasonKind.Release => "Starts as soon as the job does.",
+            ReasonKind.LeastWait or ReasonKind.MostWait when reason.Link is { } link => OfLink(node.Id, drawn, drawn.Links[link], outcome, place),
+            ReasonKind.Resource or ReasonKind.Capacity => OfResource(reason, drawn),
+            ReasonKind.Hours => "Waits for working hours that leave room for it.",
+            ReasonKind.StartRule when node.Coat is { } coat => place.AirAround.Of(coat.Surfaces).WhyNot(coat, node.Activity.Work, outcome.Placed[index]!.Value.Start - 1, place.Clock, place.Format),
+            ReasonKind.Avoidance => $"Waits until {TitleOf(reason.Other, drawn)} leaves neither wet film, dust nor vapour in the way.",
+            _ => "Placed where its own windows and those of the steps after it can be kept.",
+        };
+    }
+
+    /// <summary>Why a job cannot be placed, told of the step at which it came to a stop.</summary>
+    public static string Of(Blockage blockage, WorkNetwork drawn, Workplace place)
+    {
+        var node = drawn.Nodes.First(node => node.Id == blockage.Activity);
+        var title = Named(node);
+        var work = node.Activity.Work;
+        return blockage.Reason.Kind switch
+        {
+            ReasonKind.Hours when place.Hours.Openings.IsEmpty =>
+                "The crew has no working hours in the 60 days from the start: add hours under crew, hours.",
+            ReasonKind.Hours when work > place.LongestOpening =>
+                string.Create(CultureInfo.InvariantCulture, $"{title} takes {work} min in one go, and the longest working span leaves {place.LongestOpening} min: lengthen a span, or list its pieces as surfaces of their own."),
+            ReasonKind.StartRule when node.Coat is { } coat =>
+                $"{title} finds no time to start: {place.AirAround.Of(coat.Surfaces).WhyNot(coat, work, Math.Max(0, blockage.Earliest), place.Clock, place.Format)} Start later, hold the place warmer, or choose a product with wider limits.",
+            ReasonKind.Capacity => $"{title} asks for more of the {blockage.Reason.Resource} than there is: raise it in the job, or list fewer pieces together.",
+            ReasonKind.MostWait => $"{title} cannot start before the window of the step before it closes: longer working spans, smaller surfaces or a product with a wider window would open it.",
+            ReasonKind.Horizon => $"{title} does not fit into the 60 days from the start: more hours or more people would bring it in.",
+            _ => $"{title} finds no time that meets its windows, working hours and air together within 60 days from the start.",
+        };
+    }
+
+    /// <summary>Why a finish is later than was asked.</summary>
+    public static string Late(LocalDateTime finish, LocalDateTime asked)
+    {
+        var late = Period.Between(asked, finish, PeriodUnits.Minutes).Minutes;
+        return $"The earliest finish found is {Moment.Format(finish)}, {Words((int)late)} after the {Moment.Format(asked)} asked for (finish-by): a later finish-by, more hours, another person or warmer air would bring it in.";
+    }
+
+    private static string OfLink(string id, WorkNetwork drawn, WorkLink link, Outcome outcome, Workplace place)
+    {
+        var from = drawn.Nodes.First(node => node.Id == link.Link.From);
+        if (from.IsMilestone)
+            return "Waits until this kind of work is done on every surface.";
+        if (link.Link.From == id)
+            return KeptClose(drawn, link);
+
+        var at = outcome.Placed[drawn.Nodes.IndexOf(from)]!.Value;
+        var least = link.Link.Windows[0].Least.After(at);
+        var wait = least - at.End;
+        if (wait <= 0)
+            return $"Follows {Named(from)}.";
+
+        var until = Moment.Format(place.Clock.At(least));
+        return link.Stage == FilmStage.Done
+            ? $"Not before {until}: {Words(wait)} after {Named(from)}, until {from.Operation?.Wait.Why ?? "it has dried"}."
+            : $"Not before {until}: {StageWords.Of(link.Stage)} {Words(wait)} after {Named(from)} (label {Words((int)Math.Ceiling(link.LabelMinutes ?? 0))}).";
+    }
+
+    // The step itself could be earlier, but then a later one would miss the window that counts from it.
+    private static string KeptClose(WorkNetwork drawn, WorkLink link)
+    {
+        var to = drawn.Nodes.First(node => node.Id == link.Link.To);
+        return link.Tape ? $"Kept close to {Named(to)}, so that the tape stays on no longer than its limit." : $"Kept close to {Named(to)}, which must follow in time.";
+    }
+
+    private static string OfResource(Reason reason, WorkNetwork drawn)
+    {
+        var busy = reason.Other is null ? "" : $" ({TitleOf(reason.Other, drawn)})";
+        return reason.Resource switch
+        {
+            SharedSpace.SpraySpots => $"Waits for a free spray spot{busy}.",
+            SharedSpace.Rack => $"Waits for room on the rack{busy}.",
+            _ => $"Waits for a free pair of hands{busy}.",
+        };
+    }
+
+    private static string TitleOf(string? id, WorkNetwork drawn) =>
+        drawn.Nodes.FirstOrDefault(node => node.Id == id) is { } node ? Named(node) : "another step";
+
+    private static string Words(int minutes) => QuantityFormat.Duration(Duration.FromMinutes(minutes));
+
+    private static string Named(WorkNode node) =>
+        node.IsMilestone ? "the work before it"
+        : node.Batch is { } batch ? $"“{Titles.Of(node)}” ({batch.Name})"
+        : $"“{Titles.Of(node)}”";
+}
