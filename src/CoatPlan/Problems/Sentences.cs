@@ -14,6 +14,9 @@ internal static class Sentences
     public static Problem TooLarge(int mostBytes) =>
         New("too-large", "the file is too large", $"at most {(mostBytes / 1024).ToString(CultureInfo.InvariantCulture)} KiB of text");
 
+    public static Problem NoForecast(string path, string whyNot) =>
+        New("no-forecast", $"the forecast `{path}` cannot be read: {whyNot}", "a file beside the job file or below its folder", path);
+
     public static Problem NotUtf8() => New("not-utf8", "here is a byte that is not UTF-8", "text saved as UTF-8");
 
     public static Problem Utf16() => New("not-utf8", "the file is UTF-16", "text saved as UTF-8");

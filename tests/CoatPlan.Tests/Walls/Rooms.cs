@@ -24,7 +24,8 @@ internal static class Rooms
         ("Air", ["Jobs", "Presets", "Climate", "Prep", "Paint", "Vapour", "Timetable"]),
         ("Supplies", ["Quantities", "Jobs", "Presets", "Areas", "Prep", "Paint", "Timetable"]),
         ("Cautions", ["Problems", "Jobs", "Presets", "Areas", "Prep", "Paint", "Timetable", "Air"]),
-        (Root, ["Quantities", "Problems", "Jobs", "Presets", "Areas", "Climate", "Prep", "Paint", "Vapour", "Timetable", "Scheduling", "Plans", "Air", "Supplies", "Cautions"]),
+        ("Composition", ["Quantities", "Jobs", "Presets", "Areas", "Prep", "Paint", "Timetable", "Plans", "Air", "Supplies", "Cautions"]),
+        (Root, ["Quantities", "Problems", "Jobs", "Presets", "Areas", "Climate", "Prep", "Paint", "Vapour", "Timetable", "Scheduling", "Plans", "Air", "Supplies", "Cautions", "Composition"]),
     ];
 
     /// <summary>The room of a namespace of the library; null for a namespace that is none of its own.</summary>
