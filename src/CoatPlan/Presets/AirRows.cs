@@ -1,5 +1,3 @@
-using CoatPlan.Quantities;
-
 namespace CoatPlan.Presets;
 
 /// <summary>Reads respirators, hazards, neighbours, masked things and how hot places get.</summary>
@@ -28,8 +26,8 @@ internal static class AirRows
 
     public static ServiceHeat ServiceHeat(PresetRow row) => new(
         row.Word,
-        row.Measured("usual", QuantityText.Temperature, value => value.DegreesCelsius, PresetBounds.Temperature),
-        row.Measured("peak", QuantityText.Temperature, value => value.DegreesCelsius, PresetBounds.Temperature),
+        row.Temperature("usual"),
+        row.Temperature("peak"),
         row.TextOr("note", ""),
         row.Provenance());
 }

@@ -1,5 +1,4 @@
 using CoatPlan.Problems;
-using UnitsNet;
 
 namespace CoatPlan.Presets;
 
@@ -70,15 +69,22 @@ public static class CatalogueReader
             Hazards = hazards,
             LightnessWords = tables.Read("lightness", SurfaceRows.Lightness),
             HidingWords = hidings,
-            Figures = new(tables.Read("figures", FigureRows.Figure).ToImmutableSortedDictionary(row => row.Name, row => row, StringComparer.Ordinal)),
+            Figures = FiguresOf(tables.Read("figures", FigureRows.Figure)),
         };
     }
 
-    private static FilmCoefficients? Film(ImmutableArray<(string Word, HeatTransferCoefficient Coefficient, Provenance Provenance)> rows)
+    private static Figures FiguresOf(ImmutableArray<Figure> rows)
+    {
+        var figures = ImmutableSortedDictionary.CreateBuilder<string, Figure>(StringComparer.Ordinal);
+        foreach (var row in rows) figures[row.Name] = row;
+        return new(figures.ToImmutable());
+    }
+
+    private static FilmCoefficients? Film(ImmutableArray<FilmRow> rows)
     {
         var indoors = rows.FirstOrDefault(row => row.Word == "indoors");
         var outdoors = rows.FirstOrDefault(row => row.Word == "outdoors");
-        if (indoors.Word is null || outdoors.Word is null) return null;
+        if (indoors is null || outdoors is null) return null;
         var status = indoors.Provenance.Status > outdoors.Provenance.Status ? indoors.Provenance.Status : outdoors.Provenance.Status;
         return new(indoors.Coefficient, outdoors.Coefficient, new($"{indoors.Provenance.Source}; {outdoors.Provenance.Source}", status));
     }

@@ -6,11 +6,8 @@ namespace CoatPlan.Presets;
 /// <summary>Reads what goes on and over what.</summary>
 internal sealed class CompatibilityRows
 {
-    private static readonly (string, Verdict)[] Verdicts =
-    [
-        ("yes", Verdict.Yes), ("primer", Verdict.Primer), ("window", Verdict.Window), ("sealer", Verdict.Sealer),
-        ("test", Verdict.Test), ("no", Verdict.No),
-    ];
+    // In the order of Verdict; nobody writes the last.
+    private static readonly string[] Verdicts = ["yes", "primer", "window", "sealer", "test", "no"];
 
     private readonly ImmutableDictionary<string, CompatibilityReason> reasons;
     private readonly string[] classes;
@@ -33,9 +30,9 @@ internal sealed class CompatibilityRows
             return new()
             {
                 Reasons = ImmutableDictionary<string, CompatibilityReason>.Empty,
-                Materials = ImmutableDictionary<(string, string), Judgement>.Empty,
-                Classes = ImmutableDictionary<(string, string), Judgement>.Empty,
-                Finishes = ImmutableDictionary<(string, string), Judgement>.Empty,
+                Materials = ImmutableDictionary<string, Judgement>.Empty,
+                Classes = ImmutableDictionary<string, Judgement>.Empty,
+                Finishes = ImmutableDictionary<string, Judgement>.Empty,
             };
         }
 
@@ -60,9 +57,9 @@ internal sealed class CompatibilityRows
         return reason;
     }
 
-    private ImmutableDictionary<(string, string), Judgement> Cells(PresetRow? table, string[] known, string what)
+    private ImmutableDictionary<string, Judgement> Cells(PresetRow? table, string[] known, string what)
     {
-        var cells = ImmutableDictionary.CreateBuilder<(string, string), Judgement>();
+        var cells = ImmutableDictionary.CreateBuilder<string, Judgement>(StringComparer.Ordinal);
         foreach (var layer in table?.EachLayer() ?? [])
         {
             var columns = layer.Words("columns", what, known);
@@ -70,9 +67,9 @@ internal sealed class CompatibilityRows
             foreach (var (key, value, of) in layer.Entries("rows", merged: true))
             {
                 if (!classes.Contains(key.Text)) of.File.Problems.Add(key.Mark, Sentences.UnknownWord("product class", key.Text, classes, null));
-                foreach (var (column, cell) in Row(key.Text, value, columns, known, what, of.File.Problems))
+                foreach (var cell in Row(key.Text, value, columns, known, what, of))
                 {
-                    if (Judge(cell, provenance, of.File.Problems) is { } judgement) cells[(key.Text, column)] = judgement;
+                    if (Judge(cell.Value, provenance, of.File.Problems) is { } judgement) cells[Compatibility.Pair(key.Text, cell.Key)] = judgement;
                 }
             }
 
@@ -83,10 +80,11 @@ internal sealed class CompatibilityRows
     }
 
     // A row is a list in the order of the columns, or a map of column to cell.
-    private static IEnumerable<(string Column, Node Cell)> Row(
-        string name, Node value, ImmutableArray<string> columns, string[] known, string what, ProblemList problems)
+    private static IEnumerable<PresetCell> Row(
+        string name, Node value, ImmutableArray<string> columns, string[] known, string what, PresetLayer layer)
     {
-        if (value is ListNode list && list.Items.Length == columns.Length) return columns.Zip(list.Items);
+        var problems = layer.File.Problems;
+        if (value is ListNode list && list.Items.Length == columns.Length) return columns.Zip(list.Items, (column, cell) => new PresetCell(column, cell));
         if (value is MapNode map)
         {
             foreach (var entry in map.Entries.Where(entry => !known.Contains(entry.Key.Text)))
@@ -94,7 +92,7 @@ internal sealed class CompatibilityRows
                 problems.Add(entry.Key.Mark, Sentences.UnknownWord(what, entry.Key.Text, known, null));
             }
 
-            return map.Entries.Select(entry => (entry.Key.Text, entry.Value));
+            return map.Entries.Select(entry => new PresetCell(entry.Key.Text, entry.Value));
         }
 
         problems.Add(value.Mark, Sentences.WrongKind($"row `{name}`", PresetFile.Kind(value), $"a list of {columns.Length} cells, or a map of {what} to cell"));
@@ -107,19 +105,19 @@ internal sealed class CompatibilityRows
         int space = text.IndexOf(' ', StringComparison.Ordinal);
         string word = space < 0 ? text : text[..space];
         string key = space < 0 ? "" : text[(space + 1)..];
-        foreach (var (known, verdict) in Verdicts)
+        int verdict = Array.IndexOf(Verdicts, word);
+        if (verdict < 0)
         {
-            if (known != word) continue;
-            if (reasons.TryGetValue(key, out var reason))
-            {
-                return new(verdict, key, reason.Text, new(reason.Provenance.Source, Weaker(table.Status, reason.Provenance.Status)));
-            }
-
-            problems.Add(cell.Mark, Sentences.UnknownWord("reason", key, reasons.Keys.Order(StringComparer.Ordinal), null));
+            problems.Add(cell.Mark, Sentences.UnknownWord("verdict", word, Verdicts, null));
             return null;
         }
 
-        problems.Add(cell.Mark, Sentences.UnknownWord("verdict", word, Verdicts.Select(pair => pair.Item1), null));
+        if (reasons.TryGetValue(key, out var reason))
+        {
+            return new((Verdict)verdict, key, reason.Text, new(reason.Provenance.Source, Weaker(table.Status, reason.Provenance.Status)));
+        }
+
+        problems.Add(cell.Mark, Sentences.UnknownWord("reason", key, reasons.Keys.Order(StringComparer.Ordinal), null));
         return null;
     }
 

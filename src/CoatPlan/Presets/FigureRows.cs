@@ -1,6 +1,7 @@
-using NodaTime.Text;
+using System.Globalization;
 using CoatPlan.Problems;
 using CoatPlan.Quantities;
+using UnitsNet;
 
 namespace CoatPlan.Presets;
 
@@ -25,24 +26,45 @@ internal static class FigureRows
         return kind switch
         {
             "number" => figure with { Number = row.Number(kind, PresetBounds.Number) },
-            "share" => figure with { Share = row.Measured(kind, QuantityText.Ratio, value => value.Percent, PresetBounds.Percent) },
-            "time" => figure with { Time = row.Measured(kind, QuantityText.Duration, value => value.TotalMinutes, PresetBounds.Time) },
-            "temperature" => figure with { Temperature = row.Measured(kind, QuantityText.Temperature, value => value.DegreesCelsius, PresetBounds.Temperature) },
-            "difference" => figure with { Difference = row.Measured(kind, QuantityText.TemperatureDelta, value => value.Kelvins, PresetBounds.Difference) },
-            "length" => figure with { Length = row.Measured(kind, QuantityText.Length, value => value.Meters, PresetBounds.Length) },
-            "area" => figure with { Area = row.Measured(kind, QuantityText.Area, value => value.SquareMeters, PresetBounds.Area) },
-            "pressure" => figure with { Pressure = row.Measured(kind, QuantityText.Pressure, value => value.PoundsForcePerSquareInch, PresetBounds.Pressure) },
-            "speed" => figure with { Speed = row.Measured(kind, QuantityText.Speed, value => value.MilesPerHour, PresetBounds.Speed) },
+            "share" => figure with { Share = row.Percent(kind, PresetBounds.Percent) },
+            "time" => figure with { Time = row.Time(kind) },
+            "temperature" => figure with { Temperature = row.Temperature(kind) },
+            "difference" => figure with { Difference = row.Difference(kind) },
+            "length" => figure with { Length = row.Length(kind) },
+            "area" => figure with { Area = row.Area(kind) },
+            "pressure" => figure with { Pressure = Pressure(row, kind) },
+            "speed" => figure with { Speed = Speed(row, kind) },
             "clock" => figure with { Clock = Clock(row) },
             _ => figure,
         };
     }
 
+    private static Pressure Pressure(PresetRow row, string key)
+    {
+        bool isPlain = PlainFigure.Split(row.PlainText(key) ?? "", out double number, out string unit)
+            && unit == "psi" && PresetBounds.Pressure.Hold(number);
+        return isPlain
+            ? UnitsNet.Pressure.FromPoundsForcePerSquareInch(number)
+            : row.Measured(key, QuantityText.Pressure, value => value.PoundsForcePerSquareInch, PresetBounds.Pressure);
+    }
+
+    private static Speed Speed(PresetRow row, string key)
+    {
+        bool isPlain = PlainFigure.Split(row.PlainText(key) ?? "", out double number, out string unit)
+            && unit == "mph" && PresetBounds.Speed.Hold(number);
+        return isPlain
+            ? UnitsNet.Speed.FromMilesPerHour(number)
+            : row.Measured(key, QuantityText.Speed, value => value.MilesPerHour, PresetBounds.Speed);
+    }
+
     private static LocalTime Clock(PresetRow row)
     {
-        var reading = LocalTimePattern.CreateWithInvariantCulture("HH:mm").Parse(row.Text("clock"));
-        if (reading.Success) return reading.Value;
-        row.Say("clock", Sentences.WrongKind($"`clock` in {row.Where}", $"`{row.Text("clock")}`", "a time of day such as `19:00`"));
+        string text = row.Text("clock");
+        int colon = text.IndexOf(':', StringComparison.Ordinal);
+        bool areNumbers = int.TryParse(text.AsSpan(0, Math.Max(0, colon)), NumberStyles.None, CultureInfo.InvariantCulture, out int hour)
+            & int.TryParse(text.AsSpan(colon + 1), NumberStyles.None, CultureInfo.InvariantCulture, out int minute);
+        if (areNumbers && hour is >= 0 and < 24 && minute is >= 0 and < 60) return new(hour, minute);
+        row.Say("clock", Sentences.WrongKind($"`clock` in {row.Where}", $"`{text}`", "a time of day such as `19:00`"));
         return default;
     }
 }

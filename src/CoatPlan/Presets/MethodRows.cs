@@ -1,5 +1,4 @@
 using CoatPlan.Jobs;
-using CoatPlan.Quantities;
 using UnitsNet;
 
 namespace CoatPlan.Presets;
@@ -7,13 +6,13 @@ namespace CoatPlan.Presets;
 /// <summary>Reads forms, reaches and ways of putting paint on.</summary>
 internal static class MethodRows
 {
-    private static readonly (string, ApplicationMethod)[] Kinds =
-        [("aerosol", ApplicationMethod.Aerosol), ("brush", ApplicationMethod.Brush), ("spray gun", ApplicationMethod.SprayGun)];
+    // In the order of ApplicationMethod.
+    private static readonly string[] Kinds = ["aerosol", "brush", "spray gun"];
 
     /// <summary>A form, its paint factor still against a panel on which everything lands.</summary>
     public static PartForm Form(PresetRow row)
     {
-        double lands = row.Measured("lands", QuantityText.Ratio, value => value.Percent, PresetBounds.Percent).DecimalFractions;
+        double lands = row.Percent("lands", PresetBounds.Percent).DecimalFractions;
         double time = row.Number("time", PresetBounds.Factor);
         double relief = row.Number("relief", PresetBounds.Factor);
         row.Texts("range");
@@ -35,18 +34,15 @@ internal static class MethodRows
         double? flow = row.Has("flow") ? row.InUnit("flow", "g/s", PresetBounds.Flow) : null;
         return new(
             row.Word,
-            Kinds.FirstOrDefault(kind => kind.Item1 == row.Word).Item2,
-            Share(row, "loss", PresetBounds.Loss),
-            Share(row, "loss-spread", PresetBounds.Percent),
+            (ApplicationMethod)Math.Max(0, Array.IndexOf(Kinds, row.Word)),
+            row.Percent("loss", PresetBounds.Loss),
+            row.Percent("loss-spread", PresetBounds.Percent),
             flow is { } gramsPerSecond ? MassFlow.FromGramsPerSecond(gramsPerSecond) : null,
             row.Number("button-share", PresetBounds.SomeShare),
-            Share(row, "residue", PresetBounds.Loss),
-            Share(row, "setup-loss", PresetBounds.Loss),
-            row.MeasuredOrNull("fan", QuantityText.Length, value => value.Meters, PresetBounds.Length),
-            row.MeasuredOrNull("distance", QuantityText.Length, value => value.Meters, PresetBounds.Length),
+            row.Percent("residue", PresetBounds.Loss),
+            row.Percent("setup-loss", PresetBounds.Loss),
+            row.Has("fan") ? row.Length("fan") : null,
+            row.Has("distance") ? row.Length("distance") : null,
             row.Provenance());
     }
-
-    private static Ratio Share(PresetRow row, string key, Problems.Bounds bounds) =>
-        row.Measured(key, QuantityText.Ratio, value => value.Percent, bounds);
 }

@@ -97,16 +97,15 @@ internal sealed class PlainYaml
         }
 
         at++;
-        return new()
+        long size = 1;
+        int height = 0;
+        foreach (var item in items)
         {
-            Mark = mark,
-            Start = start,
-            End = at,
-            IsFlow = true,
-            Items = items.ToImmutable(),
-            Size = 1 + items.Sum(item => item.Size),
-            Height = 1 + items.Select(item => item.Height).DefaultIfEmpty().Max(),
-        };
+            size += item.Size;
+            height = Math.Max(height, item.Height);
+        }
+
+        return new() { Mark = mark, Start = start, End = at, IsFlow = true, Items = items.ToImmutable(), Size = size, Height = 1 + height };
     }
 
     private MapNode? FlowMap(int level)
@@ -192,16 +191,18 @@ internal sealed class PlainYaml
     private TextNode Node(string value, Mark mark, int start, bool isPlain) =>
         new() { Mark = mark, Start = start, End = at, Text = value, IsPlain = isPlain, Size = 1, Height = 1 };
 
-    private static MapNode Map(ImmutableArray<MapEntry>.Builder entries, Mark mark, int start, int end, bool isFlow) => new()
+    private static MapNode Map(ImmutableArray<MapEntry>.Builder entries, Mark mark, int start, int end, bool isFlow)
     {
-        Mark = mark,
-        Start = start,
-        End = end,
-        IsFlow = isFlow,
-        Entries = entries.ToImmutable(),
-        Size = 1 + entries.Sum(entry => 1 + entry.Value.Size),
-        Height = 1 + entries.Select(entry => entry.Value.Height).DefaultIfEmpty().Max(),
-    };
+        long size = 1;
+        int height = 0;
+        foreach (var entry in entries)
+        {
+            size += 1 + entry.Value.Size;
+            height = Math.Max(height, entry.Value.Height);
+        }
+
+        return new() { Mark = mark, Start = start, End = end, IsFlow = isFlow, Entries = entries.ToImmutable(), Size = size, Height = 1 + height };
+    }
 
     // Over spaces, line ends and comments; false: the text ends, or something stands there that is more than plain.
     private bool ToContent()

@@ -1,6 +1,7 @@
 using CoatPlan.Jobs.Yaml;
 using CoatPlan.Problems;
 using CoatPlan.Quantities;
+using UnitsNet;
 
 namespace CoatPlan.Presets;
 
@@ -11,11 +12,11 @@ namespace CoatPlan.Presets;
 /// </remarks>
 internal sealed class PresetRow
 {
-    private static readonly (string Word, Status Status)[] Statuses =
-    [
-        ("published", Status.Published), ("published, read second-hand", Status.SecondHand), ("second-hand", Status.SecondHand),
-        ("computed", Status.Computed), ("common practice", Status.CommonPractice), ("estimate", Status.Estimate), ("from memory", Status.FromMemory),
-    ];
+    // In the order of Status.
+    private static readonly string[] Statuses =
+        ["published", "published, read second-hand", "computed", "common practice", "estimate", "from memory"];
+
+    private const string SecondHand = "second-hand";
 
     private readonly ImmutableArray<PresetLayer> layers;
     private readonly List<string> asked = [];
@@ -53,7 +54,99 @@ internal sealed class PresetRow
     }
 
     /// <summary>A bare number within bounds.</summary>
-    public double Number(string key, Bounds bounds) => Measured(key, QuantityText.Number, value => value, bounds);
+    public double Number(string key, Bounds bounds)
+    {
+        if (PlainText(key) is { } text && PlainFigure.Split(text, out double number, out string unit) && unit.Length == 0 && bounds.Hold(number)) return number;
+        return Measured(key, QuantityText.Number, value => value, bounds);
+    }
+
+    /// <summary>A length.</summary>
+    public Length Length(string key)
+    {
+        const double Most = 3_000;
+        bool isPlain = PlainFigure.Split(PlainText(key) ?? "", out double number, out string unit) && number is > 0 and <= Most;
+        return (isPlain ? unit : "") switch
+        {
+            "mil" => UnitsNet.Length.FromMils(number),
+            "µm" => UnitsNet.Length.FromMicrometers(number),
+            "mm" => UnitsNet.Length.FromMillimeters(number),
+            "in" => UnitsNet.Length.FromInches(number),
+            "ft" => UnitsNet.Length.FromFeet(number),
+            _ => Measured(key, QuantityText.Length, value => value.Meters, PresetBounds.Length),
+        };
+    }
+
+    /// <summary>An area.</summary>
+    public Area Area(string key)
+    {
+        const double Most = 10_000;
+        bool isPlain = PlainFigure.Split(PlainText(key) ?? "", out double number, out string unit) && number is > 0 and <= Most;
+        return (isPlain ? unit : "") switch
+        {
+            "ft2" => UnitsNet.Area.FromSquareFeet(number),
+            "m2" => UnitsNet.Area.FromSquareMeters(number),
+            _ => Measured(key, QuantityText.Area, value => value.SquareMeters, PresetBounds.Area),
+        };
+    }
+
+    /// <summary>A duration.</summary>
+    public Duration Time(string key) =>
+        PlainText(key) is { } text && PlainFigure.Time(text) is { } time && PresetBounds.Time.Hold(time.TotalMinutes)
+            ? time
+            : Measured(key, QuantityText.Duration, value => value.TotalMinutes, PresetBounds.Time);
+
+    /// <summary>A temperature.</summary>
+    public Temperature Temperature(string key)
+    {
+        bool isPlain = PlainFigure.Split(PlainText(key) ?? "", out double number, out string unit)
+            && PresetBounds.Temperature.Hold(number);
+        return (isPlain ? unit : "") switch
+        {
+            "°F" => UnitsNet.Temperature.FromDegreesFahrenheit(number),
+            "°C" => UnitsNet.Temperature.FromDegreesCelsius(number),
+            _ => Measured(key, QuantityText.Temperature, value => value.DegreesCelsius, PresetBounds.Temperature),
+        };
+    }
+
+    /// <summary>A difference of temperatures.</summary>
+    public TemperatureDelta Difference(string key)
+    {
+        bool isPlain = PlainFigure.Split(PlainText(key) ?? "", out double number, out string unit)
+            && PresetBounds.Difference.Hold(number);
+        return (isPlain ? unit : "") switch
+        {
+            "°C" => TemperatureDelta.FromDegreesCelsius(number),
+            "°F" => TemperatureDelta.FromDegreesFahrenheit(number),
+            _ => Measured(key, QuantityText.TemperatureDelta, value => value.Kelvins, PresetBounds.Difference),
+        };
+    }
+
+    /// <summary>A share in percent.</summary>
+    public Ratio Percent(string key, Bounds bounds)
+    {
+        if (PlainText(key) is { } text && PlainPercent(text, bounds) is { } share) return share;
+        return Measured(key, QuantityText.Ratio, value => value.Percent, bounds);
+    }
+
+    /// <summary>A share in percent out of a part of a field's text.</summary>
+    public Ratio PercentText(string key, string text, Bounds bounds) =>
+        PlainPercent(text, bounds) ?? MeasuredText(key, text, QuantityText.Ratio, value => value.Percent, bounds);
+
+    /// <summary>A density.</summary>
+    public Density Density(string key)
+    {
+        bool isPlain = PlainFigure.Split(PlainText(key) ?? "", out double number, out string unit);
+        const double KilogramsPerCubicMetre = 1_000;
+        return (isPlain ? unit : "") switch
+        {
+            "kg/L" when PresetBounds.Density.Hold(number * KilogramsPerCubicMetre) => UnitsNet.Density.FromKilogramsPerLiter(number),
+            "kg/m3" when PresetBounds.Density.Hold(number) => UnitsNet.Density.FromKilogramsPerCubicMeter(number),
+            _ => Measured(key, QuantityText.Density, value => value.KilogramsPerCubicMeter, PresetBounds.Density),
+        };
+    }
+
+    /// <summary>The plain text of a field, asked for; null: it is not there or is no text.</summary>
+    public string? PlainText(string key) => Find(key)?.Node is TextNode node ? node.Text : null;
 
     /// <summary>A bare number within bounds, or null where it is not said.</summary>
     public double? NumberOrNull(string key, Bounds bounds) => Has(key) ? Number(key, bounds) : null;
@@ -105,27 +198,31 @@ internal sealed class PresetRow
             return default;
         }
 
-        return MeasuredText(key, text[..^unit.Length].TrimEnd(), QuantityText.Number, value => value, bounds with { Unit = unit });
+        return NumberText(key, text[..^unit.Length].TrimEnd(), bounds with { Unit = unit });
+    }
+
+    /// <summary>A bare number out of a part of a field's text.</summary>
+    public double NumberText(string key, string text, Bounds bounds)
+    {
+        if (PlainFigure.Split(text, out double number, out string unit) && unit.Length == 0 && bounds.Hold(number)) return number;
+        return MeasuredText(key, text, QuantityText.Number, value => value, bounds);
     }
 
     /// <summary>A number in the field's one unit, or nothing where it is not said.</summary>
     public double InUnitOr(string key, string unit, Bounds bounds, double none) => Has(key) ? InUnit(key, unit, bounds) : none;
 
-    /// <summary>One of a few words.</summary>
-    public T Choice<T>(string key, (string Word, T Value)[] words)
+    /// <summary>Which of a few words; the first where it is none of them.</summary>
+    public int Choice(string key, params ReadOnlySpan<string> words)
     {
-        if (TextNode(key, "one of " + string.Join(", ", words.Select(pair => pair.Word))) is not { } node) return words[0].Value;
-        foreach (var (word, value) in words)
-        {
-            if (word == node.Text) return value;
-        }
-
-        Say(key, Sentences.UnknownWord($"`{key}` in {Where}", node.Text, words.Select(pair => pair.Word), null));
-        return words[0].Value;
+        if (TextNode(key, "one of " + string.Join(", ", words)) is not { } node) return 0;
+        int place = words.IndexOf(node.Text);
+        if (place >= 0) return place;
+        Say(key, Sentences.UnknownWord($"`{key}` in {Where}", node.Text, words.ToArray(), null));
+        return 0;
     }
 
-    /// <summary>One of a few words, or what stands for none.</summary>
-    public T ChoiceOr<T>(string key, (string Word, T Value)[] words, T none) => Has(key) ? Choice(key, words) : none;
+    /// <summary>Which of a few words, or the first where it is not said.</summary>
+    public int ChoiceOr(string key, params ReadOnlySpan<string> words) => Has(key) ? Choice(key, words) : 0;
 
     /// <summary>A list of texts, or a single text; empty where it is not said.</summary>
     public ImmutableArray<string> Words(string key) => [.. TextNodes(key).Select(node => node.Text)];
@@ -200,15 +297,15 @@ internal sealed class PresetRow
     /// <summary>The entries of a map inside the row.</summary>
     /// <param name="key">The field.</param>
     /// <param name="merged">Whether lower layers shine through; else the uppermost layer that has the key counts alone.</param>
-    public ImmutableArray<(TextNode Key, Node Value, PresetLayer Layer)> Entries(string key, bool merged)
+    public ImmutableArray<PresetEntry> Entries(string key, bool merged)
     {
         asked.Add(key);
-        var found = ImmutableArray.CreateBuilder<(TextNode, Node, PresetLayer)>();
+        var found = ImmutableArray.CreateBuilder<PresetEntry>();
         foreach (var layer in layers)
         {
             if (layer.Map.Find(key) is not { } entry) continue;
             if (!merged) found.Clear();
-            if (entry.Value is MapNode map) found.AddRange(map.Entries.Select(pair => (pair.Key, pair.Value, layer)));
+            if (entry.Value is MapNode map) AddAll(found, map, layer);
             else layer.File.Problems.Add(entry.Value.Mark, Sentences.WrongKind($"`{key}` in {Where}", PresetFile.Kind(entry.Value), "a map"));
         }
 
@@ -236,12 +333,9 @@ internal sealed class PresetRow
     /// <summary>A status word as a part of a field's text.</summary>
     public Status StatusText(string key, string text)
     {
-        foreach (var (word, status) in Statuses)
-        {
-            if (word == text) return status;
-        }
-
-        Say(key, Sentences.UnknownWord($"status in {Where}", text, Statuses.Select(pair => pair.Word), null));
+        int place = text == SecondHand ? (int)Status.SecondHand : Array.IndexOf(Statuses, text);
+        if (place >= 0) return (Status)place;
+        Say(key, Sentences.UnknownWord($"status in {Where}", text, Statuses, null));
         return Status.FromMemory;
     }
 
@@ -272,6 +366,14 @@ internal sealed class PresetRow
             }
         }
     }
+
+    private static void AddAll(ImmutableArray<PresetEntry>.Builder entries, MapNode map, PresetLayer layer)
+    {
+        foreach (var entry in map.Entries) entries.Add(new(entry.Key, entry.Value, layer));
+    }
+
+    private static Ratio? PlainPercent(string text, Bounds bounds) =>
+        PlainFigure.Split(text, out double number, out string unit) && unit == "%" && bounds.Hold(number) ? Ratio.FromPercent(number) : null;
 
     private static Status Weaker(Status a, Status b) => a > b ? a : b;
 

@@ -1,4 +1,5 @@
 using CoatPlan.Jobs;
+using CoatPlan.Jobs.Yaml;
 using CoatPlan.Problems;
 using CoatPlan.Quantities;
 using UnitsNet;
@@ -8,24 +9,12 @@ namespace CoatPlan.Presets;
 /// <summary>Reads product classes.</summary>
 internal sealed class ProductRows
 {
-    private static readonly (string, DryingKind)[] DryingWords =
-    [
-        ("solvent", DryingKind.Solvent), ("oxidation", DryingKind.Oxidation), ("waterborne", DryingKind.Waterborne),
-        ("moisture", DryingKind.Moisture), ("two-part", DryingKind.TwoPart),
-    ];
-
-    private static readonly (string, MissedRework)[] MissedWords =
-        [("scuff", MissedRework.Scuff), ("wait", MissedRework.Wait), ("strip", MissedRework.Strip)];
-
-    private static readonly (string, ProductRole)[] Roles =
-    [
-        ("primer", ProductRole.Primer), ("converter", ProductRole.Converter), ("promoter", ProductRole.Promoter),
-        ("colour", ProductRole.Colour), ("clear", ProductRole.Clear),
-    ];
-
-    private static readonly (string, RustRule)[] RustWords = [("never", RustRule.Never), ("tight", RustRule.Tight), ("only", RustRule.Only)];
-
-    private static readonly (string, bool)[] BrakeFluidWords = [("softens", true), ("stands", false)];
+    // Each in the order of its type.
+    private static readonly string[] DryingWords = ["solvent", "oxidation", "waterborne", "moisture", "two-part"];
+    private static readonly string[] MissedWords = ["scuff", "wait", "strip"];
+    private static readonly string[] Roles = ["primer", "converter", "promoter", "colour", "clear"];
+    private static readonly string[] RustWords = ["never", "tight", "only"];
+    private static readonly string[] BrakeFluidWords = ["softens", "stands"];
 
     private readonly ImmutableArray<CoatingMethod> methods;
     private readonly ImmutableArray<Solvent> solvents;
@@ -43,8 +32,12 @@ internal sealed class ProductRows
 
     public ProductClass Product(PresetRow row)
     {
-        var density = row.Measured("density", QuantityText.Density, value => value.KilogramsPerCubicMeter, PresetBounds.Density);
-        var (mass, volume) = Net(row, density);
+        var density = row.Density("density");
+        bool isVolume = IsVolume(row.Text("net"));
+        double perCubicMetre = density.KilogramsPerCubicMeter;
+        var volume = isVolume ? NetVolume(row) : default;
+        var mass = isVolume ? Mass.FromKilograms(volume.CubicMeters * perCubicMetre) : NetMass(row);
+        if (!isVolume && perCubicMetre > 0) volume = Volume.FromCubicMeters(mass.Kilograms / perCubicMetre);
         var (least, most) = Coats(row);
         var times = Times(row);
         var recoat = Windows(row, "recoat", times.Touch);
@@ -53,17 +46,17 @@ internal sealed class ProductRows
             Word = row.Word,
             Title = row.Text("title"),
             Family = row.Text("family"),
-            Role = row.Choice("role", Roles),
-            Rust = row.ChoiceOr("rust", RustWords, RustRule.Never),
+            Role = (ProductRole)row.Choice("role", Roles),
+            Rust = (RustRule)row.ChoiceOr("rust", RustWords),
             WantsTooth = row.Flag("wants-tooth"),
-            SoftenedByBrakeFluid = row.ChoiceOr("brake-fluid", BrakeFluidWords, true),
+            SoftenedByBrakeFluid = row.ChoiceOr("brake-fluid", BrakeFluidWords) == 0,
             NetMass = mass,
             NetVolume = volume,
             Density = density,
-            SolidsByMass = Percent(row, "solids-mass"),
-            SolidsByVolume = Percent(row, "solids"),
-            DryFilm = Film(row, "dry-film"),
-            Covers = row.Measured("covers", QuantityText.Area, value => value.SquareMeters, PresetBounds.Area),
+            SolidsByMass = row.Percent("solids-mass", PresetBounds.Percent),
+            SolidsByVolume = row.Percent("solids", PresetBounds.Percent),
+            DryFilm = row.Length("dry-film"),
+            Covers = row.Area("covers"),
             CoatsLeast = least,
             CoatsMost = most,
             CoatsUsual = row.Has("coats-usual") ? row.Whole("coats-usual", 1, PresetBounds.Coats) : least,
@@ -71,8 +64,8 @@ internal sealed class ProductRows
             MustHide = row.Flag("must-hide", none: true),
             Lightness = row.NumberOrNull("lightness", PresetBounds.Lightness),
             Method = Method(row),
-            HoldsOnVertical = Film(row, "holds"),
-            Drying = row.Choice("drying", DryingWords),
+            HoldsOnVertical = row.Length("holds"),
+            Drying = (DryingKind)row.Choice("drying", DryingWords),
             Q10 = row.NumberOrNull("q10", PresetBounds.Q10) ?? UsualQ10,
             AtAir = JobDefaults.LabelAir,
             AtHumidity = JobDefaults.LabelHumidity,
@@ -80,12 +73,12 @@ internal sealed class ProductRows
             TimesAt = [],
             Recoat = recoat,
             Topcoat = row.Has("topcoat") ? Windows(row, "topcoat", times.Touch) : recoat,
-            Missed = row.ChoiceOr("missed", MissedWords, MissedRework.Scuff),
-            UseWithin = row.MeasuredOrNull("use-within", QuantityText.Duration, value => value.TotalMinutes, PresetBounds.Time),
+            Missed = (MissedRework)row.ChoiceOr("missed", MissedWords),
+            UseWithin = row.Has("use-within") ? row.Time("use-within") : null,
             Limits = Limits(row),
-            Heat = Heat(row, "heat"),
-            HeatPeak = Heat(row, "heat-peak"),
-            Cure = [.. row.Items("cure").Select(Stage)],
+            Heat = row.Temperature("heat"),
+            HeatPeak = row.Temperature("heat-peak"),
+            Cure = row.Has("cure") ? [.. row.Items("cure").Select(Stage)] : [],
             Solvents = Contents(row),
             Hazards = row.Words("hazards", "hazard", hazards),
             Ranges = row.Texts("range"),
@@ -98,27 +91,43 @@ internal sealed class ProductRows
     /// <summary>The drying rate doubles for each 10 K. Source: trade training note, common practice.</summary>
     public const double UsualQ10 = 2;
 
-    private static Ratio Percent(PresetRow row, string key) =>
-        row.Measured(key, QuantityText.Ratio, value => value.Percent, PresetBounds.Percent);
-
-    private static Length Film(PresetRow row, string key) =>
-        row.Measured(key, QuantityText.Length, value => value.Meters, PresetBounds.Length);
-
-    private static Temperature Heat(PresetRow row, string key) =>
-        row.Measured(key, QuantityText.Temperature, value => value.DegreesCelsius, PresetBounds.Temperature);
-
-    private static (Mass Mass, Volume Volume) Net(PresetRow row, Density density)
+    private static Volume NetVolume(PresetRow row)
     {
-        bool isVolume = QuantityText.DimensionOf(row.Text("net")) == Dimension.Volume;
-        if (isVolume)
+        const double MostMillilitres = 1_000;
+        bool isPlain = PlainFigure.Split(row.PlainText("net") ?? "", out double number, out string unit)
+            && number is > 0 and <= MostMillilitres;
+        return (isPlain ? unit : "") switch
         {
-            var volume = row.Measured("net", QuantityText.Volume, value => value.Liters, PresetBounds.NetVolume);
-            return (Mass.FromKilograms(volume.CubicMeters * density.KilogramsPerCubicMeter), volume);
-        }
+            "fl oz" => Volume.FromUsOunces(number),
+            "mL" => Volume.FromMilliliters(number),
+            "qt" => Volume.FromUsQuarts(number),
+            _ => row.Measured("net", QuantityText.Volume, value => value.Liters, PresetBounds.NetVolume),
+        };
+    }
 
-        var mass = row.Measured("net", QuantityText.Mass, value => value.Kilograms, PresetBounds.NetMass);
-        double perCubicMetre = density.KilogramsPerCubicMeter;
-        return (mass, perCubicMetre > 0 ? Volume.FromCubicMeters(mass.Kilograms / perCubicMetre) : default);
+    private static Mass NetMass(PresetRow row)
+    {
+        const double MostOunces = 1_000;
+        bool isPlain = PlainFigure.Split(row.PlainText("net") ?? "", out double number, out string unit)
+            && number is > 0 and <= MostOunces;
+        return (isPlain ? unit : "") switch
+        {
+            "oz" => Mass.FromOunces(number),
+            "g" => Mass.FromGrams(number),
+            _ => row.Measured("net", QuantityText.Mass, value => value.Kilograms, PresetBounds.NetMass),
+        };
+    }
+
+    // Asked of the reader of spellings only where the unit is none of the plain ones.
+    private static bool IsVolume(string net)
+    {
+        PlainFigure.Split(net, out _, out string unit);
+        return unit switch
+        {
+            "oz" or "g" => false,
+            "fl oz" or "mL" or "qt" => true,
+            _ => QuantityText.DimensionOf(net) == Dimension.Volume,
+        };
     }
 
     private static (int Least, int Most) Coats(PresetRow row)
@@ -126,11 +135,11 @@ internal sealed class ProductRows
         string text = row.Text("coats");
         if (text.Length == 0) return (1, 1);
         int dash = text.IndexOf('-', StringComparison.Ordinal);
-        var first = QuantityText.Number(dash < 0 ? text : text[..dash]);
-        var second = QuantityText.Number(dash < 0 ? text : text[(dash + 1)..]);
-        bool fits = first.Ok && second.Ok && first.Value >= 1 && first.Value <= second.Value && second.Value <= PresetBounds.Coats
-            && first.Value == Math.Floor(first.Value) && second.Value == Math.Floor(second.Value);
-        if (fits) return ((int)first.Value, (int)second.Value);
+        bool areNumbers = PlainFigure.Split(dash < 0 ? text : text[..dash], out double first, out string behindFirst)
+            & PlainFigure.Split(dash < 0 ? text : text[(dash + 1)..], out double second, out string behindSecond);
+        bool fits = areNumbers && behindFirst.Length == 0 && behindSecond.Length == 0 && first >= 1 && first <= second && second <= PresetBounds.Coats
+            && first == Math.Floor(first) && second == Math.Floor(second);
+        if (fits) return ((int)first, (int)second);
         row.Say("coats", Sentences.OutOfRange($"`coats` in {row.Where}", text, $"a number or range of coats, 1 to {PresetBounds.Coats}"));
         return (1, 1);
     }
@@ -143,18 +152,15 @@ internal sealed class ProductRows
             return new(default, default, default, default, default, default);
         }
 
-        var touch = Time(times, "touch");
-        var handle = Time(times, "handle");
-        var through = Time(times, "through");
+        var touch = times.Time("touch");
+        var handle = times.Time("handle");
+        var through = times.Time("through");
         var read = new StageTimes(TimeOr(times, "dust", touch), touch, TimeOr(times, "tape", handle), handle, through, TimeOr(times, "service", through));
         times.Finish();
         return read;
     }
 
-    private static Duration Time(PresetRow times, string key) =>
-        times.Measured(key, QuantityText.Duration, value => value.TotalMinutes, PresetBounds.Time);
-
-    private static Duration TimeOr(PresetRow times, string key, Duration none) => times.Has(key) ? Time(times, key) : none;
+    private static Duration TimeOr(PresetRow times, string key, Duration none) => times.Has(key) ? times.Time(key) : none;
 
     private static ImmutableArray<CoatWindow> Windows(PresetRow row, string key, Duration touch)
     {
@@ -180,13 +186,16 @@ internal sealed class ProductRows
         var (airLow, airHigh) = TemperatureRange(limits, "air");
         var (surfaceLow, surfaceHigh) = limits.Has("surface") ? TemperatureRange(limits, "surface") : (airLow, airHigh);
         var (humidityLow, humidityHigh) = HumidityRange(limits);
-        var aboveDew = limits.MeasuredOrNull("above-dew", QuantityText.TemperatureDelta, value => value.Kelvins, PresetBounds.Difference);
+        var aboveDew = limits.Has("above-dew") ? limits.Difference("above-dew") : Labels.AboveDew;
         limits.Finish();
-        return new(airLow, airHigh, surfaceLow, surfaceHigh, humidityLow, humidityHigh, aboveDew ?? Labels.AboveDew);
+        return new(airLow, airHigh, surfaceLow, surfaceHigh, humidityLow, humidityHigh, aboveDew);
     }
 
     private static (Temperature Low, Temperature High) TemperatureRange(PresetRow row, string key)
     {
+        bool isPlain = PlainFigure.SplitRange(row.PlainText(key) ?? "", out double least, out double most, out string unit)
+            && unit == "°F" && PresetBounds.Temperature.Hold(least) && PresetBounds.Temperature.Hold(most);
+        if (isPlain) return (Temperature.FromDegreesFahrenheit(least), Temperature.FromDegreesFahrenheit(most));
         var range = row.Measured(key, QuantityText.TemperatureRange, value => (value.Least ?? value.Most)!.Value.DegreesCelsius, PresetBounds.Temperature);
         return (range.Least ?? Labels.ColdestAir, range.Most ?? Labels.HottestAir);
     }
@@ -194,19 +203,24 @@ internal sealed class ProductRows
     private static (Ratio Low, Ratio High) HumidityRange(PresetRow row)
     {
         if (!row.Has("humidity")) return (Ratio.Zero, Ratio.FromPercent(100));
+        string text = row.PlainText("humidity") ?? "";
+        if (PlainFigure.Split(text, out double single, out string unit) && unit == "%" && PresetBounds.Percent.Hold(single)) return (Ratio.Zero, Ratio.FromPercent(single));
+        bool isPlain = PlainFigure.SplitRange(text, out double low, out double high, out unit)
+            && unit == "%" && PresetBounds.Percent.Hold(low) && PresetBounds.Percent.Hold(high);
+        if (isPlain) return (Ratio.FromPercent(low), Ratio.FromPercent(high));
         var range = row.Measured("humidity", QuantityText.RatioRange, value => (value.Most ?? value.Least)!.Value.Percent, PresetBounds.Percent);
-        bool single = range.Least is { } least && range.Most is { } most && least.Percent == most.Percent;
-        return (single ? Ratio.Zero : range.Least ?? Ratio.Zero, range.Most ?? Ratio.FromPercent(100));
+        bool isSingle = range.Least is { } least && range.Most is { } most && least.Percent == most.Percent;
+        return (isSingle ? Ratio.Zero : range.Least ?? Ratio.Zero, range.Most ?? Ratio.FromPercent(100));
     }
 
     private static CureStage Stage(PresetRow row)
     {
-        var stage = new CureStage(Heat(row, "at"), Time(row, "for"));
+        var stage = new CureStage(row.Temperature("at"), row.Time("for"));
         row.Finish();
         return stage;
     }
 
-    private CoatingMethod Method(PresetRow row) => row.Choice("method", [.. methods.Select(method => (method.Word, method))]);
+    private CoatingMethod Method(PresetRow row) => methods[row.Choice("method", [.. methods.Select(method => method.Word)])];
 
     private double Hiding(PresetRow row)
     {
@@ -220,12 +234,13 @@ internal sealed class ProductRows
     private ImmutableArray<SolventContent> Contents(PresetRow row)
     {
         var contents = ImmutableArray.CreateBuilder<SolventContent>();
-        foreach (var (key, _, layer) in row.Entries("solvents", merged: false))
+        foreach (var entry in row.Entries("solvents", merged: false))
         {
-            var share = new PresetRow($"`solvents` of {row.Where}", [layer with { Map = (Jobs.Yaml.MapNode)layer.Map.Find("solvents")!.Value }])
-                .Measured(key.Text, QuantityText.Ratio, value => value.Percent, PresetBounds.Percent);
-            if (Solvents.Find(solvents, key.Text) is { } solvent) contents.Add(new(solvent, share));
-            else layer.File.Problems.Add(key.Mark, Sentences.UnknownWord("solvent", key.Text, solvents.Select(known => known.Name), null));
+            var file = entry.Layer.File;
+            var share = new PresetRow($"`solvents` of {row.Where}", [entry.Layer with { Map = (MapNode)entry.Layer.Map.Find("solvents")!.Value }])
+                .Percent(entry.Key.Text, PresetBounds.Percent);
+            if (Solvents.Find(solvents, entry.Key.Text) is { } solvent) contents.Add(new(solvent, share));
+            else file.Problems.Add(entry.Key.Mark, Sentences.UnknownWord("solvent", entry.Key.Text, solvents.Select(known => known.Name), null));
         }
 
         return contents.ToImmutable();

@@ -1,5 +1,4 @@
 using CoatPlan.Problems;
-using CoatPlan.Quantities;
 using UnitsNet;
 
 namespace CoatPlan.Presets;
@@ -20,8 +19,8 @@ internal static class SolventRows
             Cas = row.Text("cas"),
             Aliases = row.Words("aliases"),
             MolarMass = MolarMass.FromGramsPerMole(molarMass),
-            Density = row.Measured("density", QuantityText.Density, value => value.KilogramsPerCubicMeter, PresetBounds.Density),
-            Boiling = row.Measured("boiling", QuantityText.Temperature, value => value.DegreesCelsius, PresetBounds.Temperature),
+            Density = row.Density("density"),
+            Boiling = row.Temperature("boiling"),
             Propellant = row.Flag("propellant"),
             Voc = row.Flag("voc", none: true),
             LowerExplosiveLimit = lel.IsEmpty ? null : ExplosiveLimit(row, lel),
@@ -39,7 +38,7 @@ internal static class SolventRows
     private static ExposureLimit ExplosiveLimit(PresetRow row, ImmutableArray<string> parts)
     {
         if (parts.Length != 3) row.Say("lel", Sentences.WrongKind($"`lel` in {row.Where}", $"`{string.Join("; ", parts)}`", "`value; status; list`"));
-        var share = row.MeasuredText("lel", parts[0], QuantityText.Ratio, value => value.Percent, PresetBounds.Percent);
+        var share = row.PercentText("lel", parts[0], PresetBounds.Percent);
         return new(share, parts.Length > 1 ? row.StatusText("lel", parts[1]) : Status.FromMemory);
     }
 
@@ -67,7 +66,7 @@ internal static class SolventRows
     }
 
     private static double Figure(PresetRow row, string key, string text, Bounds bounds) =>
-        row.MeasuredText(key, text.Trim(), QuantityText.Number, value => value, bounds);
+        row.NumberText(key, text.Trim(), bounds);
 
     private static ImmutableArray<string> Parts(PresetRow row, string key) =>
         row.Has(key) ? [.. row.Text(key).Split(';', StringSplitOptions.TrimEntries)] : [];

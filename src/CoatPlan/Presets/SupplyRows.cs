@@ -1,4 +1,4 @@
-using CoatPlan.Quantities;
+using CoatPlan.Problems;
 
 namespace CoatPlan.Presets;
 
@@ -9,12 +9,12 @@ internal static class SupplyRows
     {
         var piece = new Piece(
             row.Word,
-            row.Measured("outline", QuantityText.Area, value => value.SquareMeters, PresetBounds.Area),
+            row.Area("outline"),
             row.Number("relief", PresetBounds.Factor),
             row.TextOr("painted", ""),
             row.Words("materials", "material", materials),
             row.Words("form", "form", forms).FirstOrDefault() ?? "",
-            row.Measured("gauge", QuantityText.Length, value => value.Meters, PresetBounds.Length),
+            row.Length("gauge"),
             row.TextOr("note", ""),
             row.Provenance());
         return piece;
@@ -25,7 +25,7 @@ internal static class SupplyRows
         row.Text("title"),
         row.Text("unit"),
         row.Words("for", "operation", operations),
-        row.MeasuredOrNull("does", QuantityText.Area, value => value.SquareMeters, PresetBounds.Area),
+        row.Has("does") ? row.Area("does") : null,
         row.TextOr("per", ""),
         row.NumberOrNull("amount", PresetBounds.Amount) ?? 0,
         row.TextOr("range", ""),
@@ -36,9 +36,9 @@ internal static class SupplyRows
     public static MaskingTape Tape(PresetRow row) => new(
         row.Word,
         row.Text("title"),
-        row.MeasuredOrNull("dwell", QuantityText.Duration, value => value.TotalMinutes, PresetBounds.Time),
-        row.MeasuredOrNull("heat", QuantityText.Temperature, value => value.DegreesCelsius, PresetBounds.Temperature),
-        row.MeasuredOrNull("heat-for", QuantityText.Duration, value => value.TotalMinutes, PresetBounds.Time),
+        row.Has("dwell") ? row.Time("dwell") : null,
+        row.Has("heat") ? row.Temperature("heat") : null,
+        row.Has("heat-for") ? row.Time("heat-for") : null,
         row.TextOr("range", ""),
         row.Provenance());
 
@@ -49,10 +49,10 @@ internal static class SupplyRows
         var grits = ImmutableArray.CreateBuilder<Abrasive>();
         foreach (string key in row.Texts("sizes").Keys)
         {
-            var size = sizes.Measured(key, QuantityText.Length, value => value.Meters, PresetBounds.Length);
-            var grit = QuantityText.Number(key);
-            if (grit.Ok) grits.Add(new(row.Word, (int)grit.Value, size, provenance));
-            else sizes.Say(key, Problems.Sentences.Quantity($"grit in {row.Where}", grit.Trouble!));
+            var size = sizes.Length(key);
+            bool isGrit = PlainFigure.Split(key, out double grit, out string behind) && behind.Length == 0 && grit >= 1 && grit == Math.Floor(grit);
+            if (isGrit) grits.Add(new(row.Word, (int)grit, size, provenance));
+            else sizes.Say(key, Sentences.WrongKind($"a grit of {row.Where}", $"`{key}`", "a whole number such as `320`"));
         }
 
         return grits.OrderBy(abrasive => abrasive.Grit);

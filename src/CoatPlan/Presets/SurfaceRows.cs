@@ -3,13 +3,14 @@ namespace CoatPlan.Presets;
 /// <summary>Reads old finishes, conditions and words for lightness and hiding.</summary>
 internal static class SurfaceRows
 {
-    private static readonly (string, (bool Always, bool WhenOld))[] LeadWords = [("never", (false, false)), ("old", (false, true)), ("always", (true, true))];
+    private const int OldLead = 1;
+    private const int AlwaysLead = 2;
 
     public static Finish Finish(PresetRow row)
     {
-        var (always, whenOld) = row.Choice("lead", LeadWords);
+        int lead = row.Choice("lead", "never", "old", "always");
         return new(
-            row.Word, row.Text("title"), row.NumberOrNull("lightness", PresetBounds.Lightness), row.Flag("paint"), always, whenOld,
+            row.Word, row.Text("title"), row.NumberOrNull("lightness", PresetBounds.Lightness), row.Flag("paint"), lead == AlwaysLead, lead >= OldLead,
             row.Flag("gloss"), row.Provenance());
     }
 
