@@ -60,7 +60,11 @@ internal static class LabelLaws
         };
         return minutes <= 0 || table.Length == 0 || Array.Exists(table, row => row is null)
             ? (law, minutes)
-            : (law with { Table = new TimeTable(table.Select(row => (row!.Value.Celsius, Math.Max(Shortest, row.Value.Minutes)))) }, 1);
+            : (law with
+            {
+                Table = new TimeTable(table.Select(row => (row!.Value.Celsius, Math.Max(Shortest, row.Value.Minutes)))),
+                LabelMinutes = minutes,
+            }, 1);
     }
 
     /// <summary>A row's own end of a window; where the row has no windows, the label's end, scaled as its time to touch.</summary>

@@ -35,6 +35,9 @@ internal sealed record RateLaw
     /// <summary>The label's own times, which beat the doubling; null: none.</summary>
     public TimeTable? Table { get; init; }
 
+    /// <summary>The label's own time beside the table, minutes: what closes never stays open longer than this.</summary>
+    public double LabelMinutes { get; init; } = double.PositiveInfinity;
+
     /// <summary>The rate at one moment.</summary>
     /// <param name="surfaceCelsius">Temperature of the film.</param>
     /// <param name="airCelsius">Temperature of the air.</param>
@@ -67,7 +70,7 @@ internal sealed record RateLaw
     private double TableRate(TimeTable table, double surfaceCelsius)
     {
         var minutes = table.MinutesAt(surfaceCelsius);
-        return 1 / (Bound == RateBound.Ceiling ? Math.Min(minutes, table.MinutesAt(AtCelsius)) : minutes);
+        return 1 / (Bound == RateBound.Ceiling ? Math.Min(minutes, LabelMinutes) : minutes);
     }
 
     private double Bounded(double rate) =>

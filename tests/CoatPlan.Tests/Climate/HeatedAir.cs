@@ -18,6 +18,17 @@ public class HeatedAir
         air.Humidity.Percent.ShouldBeLessThan(40);
     }
 
+    /// <summary>A night that falls to 40 °F below a dew point of 46 °F loses water: what is left is saturated at 40 °F, and heating adds none.</summary>
+    [Fact]
+    public void Water_that_fell_out_in_the_cold_is_not_in_the_heated_air()
+    {
+        var night = Samples.Garage(Samples.Daily(40, 70, 46)) with { Hold = Samples.Fahrenheit(62), Heater = HeaterKind.Sealed };
+        var five = 13 * 60;
+
+        Samples.In(night).Air.At(five).DewPoint.DegreesFahrenheit.ShouldBe(40, 1e-6);
+        Samples.In(night).Air.At(five).Air.DegreesFahrenheit.ShouldBe(62, 1e-9);
+    }
+
     [Fact]
     public void A_heater_does_nothing_while_the_weather_is_warmer_than_it_holds()
     {
