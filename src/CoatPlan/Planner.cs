@@ -6,14 +6,19 @@ using CoatPlan.Composition;
 using CoatPlan.Paint;
 using CoatPlan.Plans;
 using CoatPlan.Prep;
+using CoatPlan.Presets;
+using CoatPlan.Supplies;
 using CoatPlan.Timetable;
 using CoatPlan.Vapour;
+using Operation = CoatPlan.Prep.Operation;
 
 namespace CoatPlan;
 
 /// <summary>Plans a job: one pure function, the same job gives the same plan on every machine.</summary>
 public static class Planner
 {
+    private const string OverPrefix = "over-";
+
     /// <summary>The plan of a job.</summary>
     /// <param name="ready">The job, read and checked.</param>
     public static Plan Plan(ReadyJob ready)
@@ -26,9 +31,14 @@ public static class Planner
         var coats = PaintWork.Of(job, surfaces, labels, catalogue);
         var climate = PlaceClimate.Of(job.Place, job.Start, ClimateFigures.Of(catalogue), ready.Forecast);
         var dated = Timetabling.Date(job, sequence, coats, climate, catalogue);
-        var demand = PaintDemand.Count(job, coats, Sprayed(dated), labels, catalogue.Figures);
+        var sprayed = Sprayed(dated);
+        var supplies = PaintSupplies.Of(PaintDemand.Count(job, coats, sprayed, labels, catalogue.Figures), job.Have);
+        var consumables = Consumables.Of(job, surfaces, OperationsAtOneStation(dated), coats, sprayed, catalogue);
+        var quote = QuoteCount.Of(job, HandsBySurface.Of(dated, coats), HandsBySurface.Common(dated), supplies, coats, catalogue.Figures);
         var air = WorkAir.Of(job.Place, Releases(dated, ready), catalogue.Figures);
-        var cautions = CautionsFor.Job(CautionFacts.From(job, labels, sequence), trade.Cautions);
+        var respirator = RespiratorChoice.For(air, Hazards(dated, sequence), catalogue);
+        var airWarnings = AirWarnings.Of(air, catalogue.Figures);
+        var cautions = CautionsFor.Job(Facts(ready, sequence, airWarnings), trade.Cautions);
 
         return new Plan
         {
@@ -42,11 +52,13 @@ public static class Planner
             LowerBound = dated.LowerBound,
             Surfaces = PlanSurfaces.Of(surfaces, coats, dated),
             Steps = PlanSteps.Of(dated),
-            Supplies = PlanSupplies.Of(job, demand),
+            Supplies = PlanSupplies.Of(supplies),
+            Consumables = PlanSupplies.Of(consumables),
             Air = PlanAirs.Of(job.Place, air),
-            Respirator = new PlanRespirator("", []),
+            Respirator = new PlanRespirator(respirator.Kind, respirator.Why),
             Cautions = PlanCautions.Of(cautions),
-            Warnings = PlanWarnings.Of([.. sequence.Warnings, .. coats.Warnings]),
+            Warnings = PlanWarnings.Of([.. sequence.Warnings, .. coats.Warnings, .. airWarnings, .. Deadline(dated, ready)]),
+            Quote = PlanQuotes.Of(quote),
             Masks = PlanMasks.Of(job),
             Labels = PlanLabels.Of(labels),
             OpenHours = [.. dated.Spans.Select(span => new PlanSpan(span.From, span.To))],
@@ -58,6 +70,39 @@ public static class Planner
         .. dated.Steps.Where(step => step.Label is not null).Select(step => new SprayedCoat(
             step.Label!.Key, step.Layer!.Value, step.Coat!.Value, step.Surfaces, step.Station ?? 1, step.Start, step.End)),
     ];
+
+    private static BreathingHazards Hazards(DatedJob dated, Sequence sequence) => new()
+    {
+        Products = [.. dated.Steps.Select(step => step.Label).OfType<Label>().DistinctBy(label => label.Key)],
+        Sprays = dated.Steps.Any(step => step.Sprays),
+        MakesDust = dated.Steps.Any(step => step.MakesDust),
+        MayHoldLead = sequence.Warnings.Any(warning => warning.Code == "lead-suspected"),
+    };
+
+    // What the air came to is a fact of the job like any other: cautions may follow from it.
+    private static CautionFacts Facts(ReadyJob ready, Sequence sequence, ImmutableArray<Warning> airWarnings) =>
+        airWarnings
+            .Where(warning => warning.Code.StartsWith(OverPrefix, StringComparison.Ordinal))
+            .Select(warning => warning.Code[OverPrefix.Length..])
+            .Distinct()
+            .Aggregate(CautionFacts.From(ready.Job, ready.Labels, sequence), (facts, over) => facts.With(new CautionFact("over", over, "")));
+
+    private static ImmutableArray<Warning> Deadline(DatedJob dated, ReadyJob ready) =>
+        dated.Finish is { } finish && finish > ready.Job.FinishBy
+            ?
+            [
+                ready.Trade.Prep.Warnings.Write(
+                    "deadline",
+                    null,
+                    null,
+                    ("finish", WaitWords.Moment(finish)),
+                    ("wanted", WaitWords.Moment(ready.Job.FinishBy.Value)),
+                    ("instead", "A later finish-by, more hours, another person or warmer air would bring it in.")),
+            ]
+            : [];
+
+    private static ImmutableArray<Operation> OperationsAtOneStation(DatedJob dated) =>
+        [.. dated.Steps.Where(step => step.Station is null or 1).Select(step => step.Operation).OfType<Operation>()];
 
     private static ImmutableArray<DatedRelease> Releases(DatedJob dated, ReadyJob ready) =>
     [

@@ -1,24 +1,27 @@
-using CoatPlan.Jobs;
 using CoatPlan.Paint;
 using CoatPlan.Plans;
+using CoatPlan.Supplies;
 
 namespace CoatPlan.Composition;
 
-/// <summary>Paint demand as the plan shows it.</summary>
+/// <summary>What is bought, as the plan shows it.</summary>
 internal static class PlanSupplies
 {
-    public static ImmutableArray<PlanSupply> Of(Job job, ImmutableArray<ProductDemand> demand) => [.. demand.Select(one => Of(job, one))];
+    public static ImmutableArray<PlanSupply> Of(ImmutableArray<PaintSupply> supplies) => [.. supplies.Select(Of)];
 
-    private static PlanSupply Of(Job job, ProductDemand demand) => new(
-        demand.Label.Key,
-        demand.Label.Name,
-        demand.LikelyVolume?.Milliliters,
-        demand.AreaCoats.SquareMeters,
-        demand.Cans,
-        demand.CansLow,
-        demand.CansHigh,
-        demand.Cans,
-        null,
-        demand.Basis == DemandBasis.Covers ? PlanBasis.Covers : PlanBasis.Solids,
-        [.. demand.Covered.Select(covered => new PlanCovered(covered.Packages, covered.Share))]);
+    public static ImmutableArray<PlanConsumable> Of(ImmutableArray<ConsumableNeed> needs) =>
+        [.. needs.Select(need => new PlanConsumable(need.Item, need.Amount, need.Unit, need.Why))];
+
+    private static PlanSupply Of(PaintSupply supply) => new(
+        supply.Demand.Label.Key,
+        supply.Demand.Label.Name,
+        supply.Demand.LikelyVolume?.Milliliters,
+        supply.Demand.AreaCoats.SquareMeters,
+        supply.Demand.Cans,
+        supply.Demand.CansLow,
+        supply.Demand.CansHigh,
+        supply.Buy,
+        supply.Price,
+        supply.Demand.Basis == DemandBasis.Covers ? PlanBasis.Covers : PlanBasis.Solids,
+        [.. supply.Demand.Covered.Select(covered => new PlanCovered(covered.Packages, covered.Share))]);
 }

@@ -25,6 +25,9 @@ public sealed record DatedStep
     /// <summary>The station, from 1; null where the job has one crew.</summary>
     public required int? Station { get; init; }
 
+    /// <summary>The operation that it is; null for a coat.</summary>
+    public Prep.Operation? Operation { get; init; }
+
     /// <summary>The label of the product applied; null where none is.</summary>
     public Label? Label { get; init; }
 

@@ -52,6 +52,7 @@ internal static class Dating
         var step = new DatedStep
         {
             Id = node.Id,
+            Operation = node.Operation,
             Word = node.Operation?.Word ?? "coat",
             Title = Titles.Of(node),
             Surfaces = SurfacesOf(node),

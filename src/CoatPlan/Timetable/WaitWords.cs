@@ -8,7 +8,10 @@ namespace CoatPlan.Timetable;
 /// <summary>What a step waits for, and why a job cannot be placed, in words.</summary>
 internal static class WaitWords
 {
-    private static readonly LocalDateTimePattern Moment = LocalDateTimePattern.CreateWithInvariantCulture("ddd d MMM HH:mm");
+    private static readonly LocalDateTimePattern DayAndTime = LocalDateTimePattern.CreateWithInvariantCulture("ddd d MMM HH:mm");
+
+    /// <summary>A moment, such as "Sat 15 May 08:10".</summary>
+    public static string Moment(LocalDateTime time) => DayAndTime.Format(time);
 
     /// <summary>Why a step starts no earlier.</summary>
     public static string Of(Arranged arranged, int index, Reason? reason, Workplace place)
@@ -57,7 +60,7 @@ internal static class WaitWords
     public static string Late(LocalDateTime finish, LocalDateTime asked)
     {
         var late = Period.Between(asked, finish, PeriodUnits.Minutes).Minutes;
-        return $"The earliest finish found is {Moment.Format(finish)}, {Words((int)late)} after the {Moment.Format(asked)} asked for (finish-by): a later finish-by, more hours, another person or warmer air would bring it in.";
+        return $"The earliest finish found is {Moment(finish)}, {Words((int)late)} after the {Moment(asked)} asked for (finish-by): a later finish-by, more hours, another person or warmer air would bring it in.";
     }
 
     private static string OfLink(string id, WorkNetwork drawn, WorkLink link, Outcome outcome, Workplace place)
@@ -74,7 +77,7 @@ internal static class WaitWords
         if (wait <= 0)
             return $"Follows {Named(from)}.";
 
-        var until = Moment.Format(place.Clock.At(least));
+        var until = Moment(place.Clock.At(least));
         return link.Stage == FilmStage.Done
             ? $"Not before {until}: {Words(wait)} after {Named(from)}, until {from.Operation?.Wait.Why ?? "it has dried"}."
             : $"Not before {until}: {StageWords.Of(link.Stage)} {Words(wait)} after {Named(from)} (label {Words((int)Math.Ceiling(link.LabelMinutes ?? 0))}).";

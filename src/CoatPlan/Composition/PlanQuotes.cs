@@ -1,0 +1,23 @@
+using CoatPlan.Plans;
+using CoatPlan.Supplies;
+
+namespace CoatPlan.Composition;
+
+/// <summary>A quote as the plan shows it.</summary>
+internal static class PlanQuotes
+{
+    public static PlanQuote? Of(Quote? quote) => quote is null
+        ? null
+        : new PlanQuote(
+            quote.Currency,
+            quote.LabourHours,
+            quote.Labour,
+            quote.Materials,
+            quote.Markup,
+            quote.Tax,
+            quote.Total,
+            quote.Low,
+            quote.High,
+            [.. quote.Lines.Select(line => new PlanQuoteLine(line.Surface, line.Labour, line.Materials))],
+            quote.NotIncluded);
+}
