@@ -2,7 +2,7 @@ namespace CoatPlan.Scheduling;
 
 /// <summary>How long to look for a better schedule, counted in work done and never by a clock, so that every machine gives the same answer.</summary>
 /// <param name="Passes">How many whole schedules may be generated, 1 or more; fewer are where the network is large or the bound is reached.</param>
-/// <param name="Nodes">How many decisions the exact search may try on a small network, 0 or more.</param>
+/// <param name="Nodes">How many contradictions the exact search of a small network may learn from, 0 or more; fewer where each takes long.</param>
 public sealed record Effort(int Passes, int Nodes)
 {
     /// <summary>One pass, no search: for drafts.</summary>
@@ -12,5 +12,5 @@ public sealed record Effort(int Passes, int Nodes)
     public static Effort Quick { get; } = new(24, 0);
 
     /// <summary>The search that a plan is made with.</summary>
-    public static Effort Standard { get; } = new(600, 60_000);
+    public static Effort Standard { get; } = new(600, 20_000);
 }

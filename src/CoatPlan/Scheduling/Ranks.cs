@@ -13,12 +13,13 @@ internal static class Ranks
         var followers = FollowersInAll(frame, order);
         var all = Enumerable.Range(0, frame.Count).ToArray();
 
-        yield return InOrder(all.OrderByDescending(i => tails[i]));
-        yield return InOrder(all.OrderBy(i => heads[i].Start).ThenByDescending(i => tails[i]));
+        // Chain by chain, the longest first: what is begun is brought to its end, so that little stands wet or half done at a time.
         yield return InOrder(all.OrderByDescending(i => tails[i] + heads[i].Start).ThenByDescending(i => tails[i]));
+        yield return InOrder(all.OrderByDescending(i => tails[i]));
+        yield return InOrder(all);
+        yield return InOrder(all.OrderBy(i => heads[i].Start).ThenByDescending(i => tails[i]));
         yield return InOrder(all.OrderByDescending(i => followers[i]).ThenByDescending(i => tails[i]));
         yield return InOrder(all.OrderByDescending(i => frame.Demands[i].Sum(d => (double)d.Amount / Math.Max(1, frame.Capacity[d.Resource]))));
-        yield return InOrder(all);
     }
 
     /// <summary>The order in which activities start in a schedule.</summary>

@@ -12,6 +12,9 @@ internal static class Search
     private const int ExactCount = 120;
     private const int ExactVariables = 5000;
 
+    // A contradiction takes longer where there is more to look at; then fewer are worth their time.
+    private const int StepsPerNode = 1000;
+
     public static Outcome Run(Frame frame, Heads heads, int lowerBound, Effort effort, Func<Schedule, long>? preference)
     {
         var local = new LocalSearch(frame, GenerationOrder.Of(frame), heads, preference);
@@ -60,7 +63,12 @@ internal static class Search
 
         var exact = new ExactSearch(model);
         var before = local.Best?.Finish ?? int.MaxValue;
-        exact.Run(before, local.Best, nodes);
+        exact.Run(before, local.Best, nodes, (long)nodes * StepsPerNode);
+        if (!exact.IsSound)
+        {
+            return (false, 0);
+        }
+
         if (exact.Best is { } starts)
         {
             before = starts.Select((s, i) => model.PlacementAt(i, s).End).Max();
@@ -68,9 +76,14 @@ internal static class Search
             {
                 local.TryOrder(starts);
             }
+            else if (ScheduleOf(frame, model, starts) is var schedule && Keeping.KeepsAll(frame, schedule))
+            {
+                local.Adopt(schedule);
+            }
             else
             {
-                local.Adopt(ScheduleOf(frame, model, starts));
+                // Only where a caller's function decreased after all.
+                return (false, 0);
             }
         }
 

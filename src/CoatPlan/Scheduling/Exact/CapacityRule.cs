@@ -17,6 +17,9 @@ internal sealed class CapacityRule(Stretch[] stretches, int capacity)
 
     public IEnumerable<int> Variables => stretches.SelectMany(s => new[] { s.From, s.Until }).Distinct();
 
+    /// <summary>How many stretches there are.</summary>
+    public int Size => stretches.Length;
+
     /// <summary>Draws the conclusions that the present bounds permit.</summary>
     /// <returns>Whether no contradiction was met.</returns>
     public bool Conclude(Reasoner reasoner)

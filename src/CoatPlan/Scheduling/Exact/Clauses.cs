@@ -10,6 +10,9 @@ internal sealed class Clauses(int sides)
 
     public int Count => all.Count;
 
+    /// <summary>How many clauses are watched at a side.</summary>
+    public int WatchedAt(int side) => watches[side]?.Count ?? 0;
+
     /// <summary>Adds a clause of two bounds or more, of which the first two are the last to fail.</summary>
     public int Add(Clause clause)
     {

@@ -26,20 +26,34 @@ internal sealed class ExactSearch
         learning = new Learning(reasoner, 2 * model.Variables);
     }
 
+    private enum Resolution
+    {
+        Learnt,
+        NothingLeft,
+        Unsound,
+    }
+
     /// <summary>Whether the search came to an end: what it found finishes earliest, or there is nothing to find.</summary>
     public bool IsComplete { get; private set; }
 
     /// <summary>The starts of the best schedule found; null when none was.</summary>
     public int[]? Best { get; private set; }
 
+    /// <summary>How much was looked at so far.</summary>
+    public long Steps => reasoner.Steps;
+
     /// <summary>A minute before which nothing finishes.</summary>
     public int LowerBound { get; private set; }
+
+    /// <summary>Whether explanations held: false when a caller's function decreased, and nothing here may be relied on.</summary>
+    public bool IsSound { get; private set; } = true;
 
     /// <summary>Searches for schedules that finish before a minute.</summary>
     /// <param name="before">Only earlier finishes are looked for.</param>
     /// <param name="hint">A schedule to stay near to; null for none.</param>
     /// <param name="contradictions">How many contradictions may be met.</param>
-    public void Run(int before, Schedule? hint, int contradictions)
+    /// <param name="steps">How many of the reasoner's steps may be taken.</param>
+    public void Run(int before, Schedule? hint, int contradictions, long steps)
     {
         if (hint is not null)
         {
@@ -60,7 +74,7 @@ internal sealed class ExactSearch
         var restart = 1;
         var left = Luby(restart) * RestartUnit;
         LowerBound = trail.Least(model.Finish);
-        while (contradictions > 0)
+        while (contradictions > 0 && reasoner.Steps < steps)
         {
             if (reasoner.Conclude())
             {
@@ -91,10 +105,16 @@ internal sealed class ExactSearch
 
             contradictions--;
             left--;
-            if (!Resolve())
+            switch (Resolve())
             {
-                IsComplete = true;
-                return;
+                case Resolution.Learnt:
+                    break;
+                case Resolution.NothingLeft:
+                    IsComplete = true;
+                    return;
+                default:
+                    IsSound = false;
+                    return;
             }
         }
     }
@@ -111,7 +131,7 @@ internal sealed class ExactSearch
         return FinishBy(finish - 1);
     }
 
-    private bool Resolve()
+    private Resolution Resolve()
     {
         // A contradiction may be older than the newest decision.
         var level = 0;
@@ -123,11 +143,15 @@ internal sealed class ExactSearch
 
         if (level == 0)
         {
-            return false;
+            return Resolution.NothingLeft;
         }
 
         reasoner.BackTo(level, guide.Shrunk);
-        learning.Learn();
+        if (!learning.Learn())
+        {
+            return Resolution.Unsound;
+        }
+
         reasoner.BackTo(learning.BackLevel, guide.Shrunk);
         var bounds = learning.Bounds;
         foreach (var bound in bounds)
@@ -138,12 +162,12 @@ internal sealed class ExactSearch
         guide.Age();
         if (bounds.Count == 1)
         {
-            return reasoner.Set(bounds[0], Cause.Decision);
+            return reasoner.Set(bounds[0], Cause.Decision) ? Resolution.Learnt : Resolution.NothingLeft;
         }
 
         var clause = reasoner.Clauses.Add(new Clause([.. bounds], learning.Levels));
         reasoner.Set(bounds[0], new Cause(CauseKind.Clause, clause));
-        return true;
+        return Resolution.Learnt;
     }
 
     // 1, 1, 2, 1, 1, 2, 4, … Source: M. Luby, A. Sinclair, D. Zuckerman, "Optimal speedup of Las Vegas algorithms", Inf. Proc. Letters 47 (1993).

@@ -22,7 +22,8 @@ internal sealed class Learning(Reasoner reasoner, int sides)
     public int Levels { get; private set; }
 
     /// <summary>Learns from the reasoner's conflict, some of which came to hold after the newest decision.</summary>
-    public void Learn()
+    /// <returns>Whether a clause was learnt; not when explanations do not hold, as where a caller's function decreases after all.</returns>
+    public bool Learn()
     {
         var trail = reasoner.Trail;
         fromNewest = 0;
@@ -37,7 +38,11 @@ internal sealed class Learning(Reasoner reasoner, int sides)
         {
             do
             {
-                position--;
+                if (--position < 0)
+                {
+                    return false;
+                }
+
                 top = trail[position].Side;
             }
             while (needed[top] == NotNeeded || positions[top] != position);
@@ -59,6 +64,7 @@ internal sealed class Learning(Reasoner reasoner, int sides)
         }
 
         Collect(top);
+        return true;
     }
 
     private static int[] NewNeeded(int sides)

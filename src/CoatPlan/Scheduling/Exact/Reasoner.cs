@@ -74,6 +74,9 @@ internal sealed class Reasoner
 
     public Clauses Clauses => clauses;
 
+    /// <summary>How much was looked at so far: a measure of time that is the same on every machine.</summary>
+    public long Steps { get; private set; }
+
     /// <summary>Bounds that all hold and together cannot, after a contradiction.</summary>
     public IReadOnlyList<Bound> Conflict => conflict;
 
@@ -129,6 +132,7 @@ internal sealed class Reasoner
             }
 
             isAsked[asked] = false;
+            Steps += capacities[asked].Size;
             if (!capacities[asked].Conclude(this))
             {
                 isAsked[asked] = true;
@@ -235,6 +239,7 @@ internal sealed class Reasoner
 
     private bool FollowUpSide(int side)
     {
+        Steps += 1 + lagsBySide[side].Length + clauses.WatchedAt(side);
         foreach (var c in capacitiesByVariable[side >> 1])
         {
             isAsked[c] = true;
