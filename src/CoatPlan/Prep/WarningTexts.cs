@@ -3,7 +3,7 @@ using CoatPlan.Problems;
 
 namespace CoatPlan.Prep;
 
-/// <summary>Every sentence that warns of a job, by row; the one catalogue that all rooms write warnings from.</summary>
+/// <summary>Every sentence that warns of a job, by row; any room can write one from it.</summary>
 public sealed record WarningTexts
 {
     private static readonly Lazy<WarningTexts> TheStandard =

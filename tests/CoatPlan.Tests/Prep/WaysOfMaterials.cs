@@ -60,8 +60,8 @@ public class WaysOfMaterials
     {
         var sequence = PrepJob.Sequence(PrepJob.Surface(material: material));
 
-        sequence.The("solvent-clean").Title.ShouldContain("plastic-safe");
-        sequence.The("final-wipe").Title.ShouldContain("plastic-safe");
+        sequence.The("solvent-clean").Title.ShouldContain("made for plastics");
+        sequence.The("final-wipe").Title.ShouldContain("made for plastics");
     }
 
     [Fact]
