@@ -12,6 +12,12 @@ public sealed record CautionFacts(ImmutableArray<CautionFact> All, ImmutableArra
 {
     private const string Spraying = "spraying";
 
+    /// <summary>Keys that a caution may ask for.</summary>
+    internal static readonly ImmutableArray<string> Keys =
+    [
+        .. TraitKeys.All, "asbestos", Spraying, "method", "drying", "place", "exhaust", "hot", "over",
+    ];
+
     // Said of each product by name instead, so that a caution names the can and not the part.
     private static readonly ImmutableArray<string> SaidOfProducts = ["hazard", "heat-cured"];
 

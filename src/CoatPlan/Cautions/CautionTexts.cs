@@ -49,7 +49,7 @@ public sealed record CautionTexts
     internal static CautionTexts Read(string text, CautionTexts? under, ProblemList problems)
     {
         var file = new RuleFile(text, problems);
-        var rows = file.Rows("cautions", "caution", row => new CautionRow(row.Key, row.Condition(), row.Text("text"), row.Text("source")));
+        var rows = file.Rows("cautions", "caution", row => new CautionRow(row.Key, row.Condition(CautionFacts.Keys), row.Text("text"), row.Text("source")));
         file.Close();
 
         var merged = PrepRules.Merge(under?.Rows, rows, row => row.Code);

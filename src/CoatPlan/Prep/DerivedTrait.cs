@@ -7,8 +7,15 @@ namespace CoatPlan.Prep;
 /// <param name="Condition">When it follows.</param>
 internal sealed record DerivedTrait(string Id, string Trait, string Word, RuleCondition Condition)
 {
-    /// <summary>Reads a row.</summary>
-    public static DerivedTrait Read(RuleRow row) => new(row.Key, row.Text("trait"), row.OptionalText("word") ?? "true", row.Condition());
+    /// <summary>Reads the rows of a file.</summary>
+    /// <param name="file">The file.</param>
+    /// <param name="keys">Keys that rows may ask for; those of the rows are added.</param>
+    public static ImmutableArray<DerivedTrait> Read(RuleFile file, HashSet<string> keys) => file.Rows("traits", "trait", row =>
+    {
+        var trait = new DerivedTrait(row.Key, row.Text("trait"), row.OptionalText("word") ?? "true", row.Condition(keys));
+        keys.Add(trait.Trait);
+        return trait;
+    });
 
     /// <summary>What is known with all that follows from it, row after row.</summary>
     public static Traits Follow(IEnumerable<DerivedTrait> rows, Traits known) =>

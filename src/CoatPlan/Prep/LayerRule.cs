@@ -9,6 +9,8 @@ namespace CoatPlan.Prep;
 internal sealed record LayerRule(string Class, string Way, string Why, string Source, string Status)
 {
     /// <summary>Reads a row.</summary>
-    public static LayerRule Read(RuleRow row) =>
-        new(row.Key, row.Text("way"), row.Text("why"), row.OptionalText("source") ?? "", row.Text("status"));
+    /// <param name="row">The row.</param>
+    /// <param name="ways">Ways of scuffing.</param>
+    public static LayerRule Read(RuleRow row, IReadOnlyCollection<string> ways) =>
+        new(row.Key, row.Name("way", "way of scuff", ways) ?? row.Text("way"), row.Text("why"), row.OptionalText("source") ?? "", row.Text("status"));
 }

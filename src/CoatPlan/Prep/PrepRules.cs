@@ -1,5 +1,6 @@
-using CoatPlan.Problems;
+using CoatPlan.Jobs;
 using CoatPlan.Presets;
+using CoatPlan.Problems;
 using UnitsNet;
 
 namespace CoatPlan.Prep;
@@ -49,25 +50,25 @@ public sealed record PrepRules
     internal static PrepRules Read(string text, PrepRules? under, ProblemList problems)
     {
         var file = new RuleFile(text, problems);
-        var waits = file.Rows("waits", "wait", Wait);
-        var order = file.Rows("order", "order", row => (Word: row.Key, After: row.Texts("after-every")));
-        var how = file.Texts("masking-how");
-        var masking = file.Single("masking", row => Masked(row));
-        var ways = file.Rows("ways", "way", Way);
-        var traits = file.Rows("traits", "trait", DerivedTrait.Read);
-        var between = file.Rows("between", "class", LayerRule.Read);
-        var rules = file.Rows("rules", "rule", Rule);
+        var waits = Merge(under?.Waits, file.Rows("waits", "wait", Wait), wait => wait.Id);
+        var order = file.Rows("order", "order", row => KeyValuePair.Create(row.Key, row.Texts("after-every")));
+        var masking = file.Single("masking", Masked) ?? under?.Masking ?? PrepMasking.None;
+        var how = masking.How.SetItems(under?.Masking.How ?? masking.How).SetItems(file.Texts("masking-how"));
+        string[] waitIds = [.. waits.Select(wait => wait.Id)];
+        var ways = Merge(under?.Ways, file.Rows("ways", "way", row => Way(row, waitIds)), way => $"{way.Operation}/{way.Way}");
+        string[] scuffs = [.. ways.Where(way => way.Operation == "scuff").Select(way => way.Way)];
+        var between = file.Rows("between", "class", row => LayerRule.Read(row, scuffs));
+        var keys = TraitKeys.All.Concat((under?.Traits ?? []).Select(trait => trait.Trait)).ToHashSet(StringComparer.Ordinal);
+        var traits = DerivedTrait.Read(file, keys);
+        var rules = file.Rows("rules", "rule", row => Rule(row, ways, waitIds, keys));
         file.Close();
 
-        var cover = (under?.Masking.How ?? ImmutableSortedDictionary.Create<string, string>(StringComparer.Ordinal))
-            .SetItems(how);
         return new PrepRules
         {
-            Waits = Merge(under?.Waits, waits, wait => wait.Id),
-            AfterEvery = (under?.AfterEvery ?? ImmutableSortedDictionary.Create<string, ImmutableArray<string>>(StringComparer.Ordinal))
-                .SetItems(order.Select(pair => KeyValuePair.Create(pair.Word, pair.After))),
-            Masking = (masking ?? under?.Masking ?? PrepMasking.None) with { How = cover },
-            Ways = Merge(under?.Ways, ways, way => $"{way.Operation}/{way.Way}"),
+            Waits = waits,
+            AfterEvery = (under?.AfterEvery ?? ImmutableSortedDictionary.Create<string, ImmutableArray<string>>(StringComparer.Ordinal)).SetItems(order),
+            Masking = masking with { How = how },
+            Ways = ways,
             Traits = Merge(under?.Traits, traits, trait => trait.Id),
             Between = Merge(under?.Between, between, row => row.Class),
             Rules = Merge(under?.Rules, rules, rule => rule.Id),
@@ -109,7 +110,7 @@ public sealed record PrepRules
         row.Text("source"),
         row.Text("status"));
 
-    private static PrepWay Way(RuleRow row) => new()
+    private static PrepWay Way(RuleRow row, string[] waits) => new()
     {
         Operation = row.Key.Split('/')[0],
         Way = row.Key.Split('/')[^1],
@@ -118,20 +119,24 @@ public sealed record PrepRules
         OnlyBare = row.OptionalText("area") == "bare",
         Dust = row.YesOrNo("dust"),
         Hot = row.YesOrNo("hot"),
-        Wait = row.OptionalText("wait"),
+        Wait = row.Name("wait", "wait", waits),
         Grits = row.Texts("grits"),
     };
 
-    private static PrepRule Rule(RuleRow row) => new()
+    private static PrepRule Rule(RuleRow row, ImmutableArray<PrepWay> ways, string[] waits, HashSet<string> keys)
     {
-        Id = row.Key,
-        Operation = row.Text("operation"),
-        Way = row.OptionalText("way"),
-        Condition = row.Condition(),
-        Why = row.OptionalText("why"),
-        Note = row.OptionalText("note"),
-        Wait = row.OptionalText("wait"),
-        Source = row.OptionalText("source") ?? "",
-        Status = row.Text("status"),
-    };
+        var operation = row.Name("operation", "operation", Vocabulary.Contract.Operations) ?? row.Text("operation");
+        return new PrepRule
+        {
+            Id = row.Key,
+            Operation = operation,
+            Way = row.Name("way", $"way of {operation}", [.. ways.Where(way => way.Operation == operation).Select(way => way.Way)]),
+            Condition = row.Condition(keys),
+            Why = row.OptionalText("why"),
+            Note = row.OptionalText("note"),
+            Wait = row.Name("wait", "wait", waits),
+            Source = row.OptionalText("source") ?? "",
+            Status = row.Text("status"),
+        };
+    }
 }

@@ -76,8 +76,32 @@ internal sealed class RuleRow
             : Tell<double?>(key, Sentences.WrongKind($"`{key}` in {where}", $"`{text}`", "a number, 0 or more"));
     }
 
-    /// <summary>Keys with their words, as <c>when</c> has them.</summary>
-    public ImmutableSortedDictionary<string, ImmutableArray<string>> Words(string key)
+    /// <summary>A text that must be one of some names; left out: null. Another is a problem and is given as it stands.</summary>
+    /// <param name="key">The key.</param>
+    /// <param name="what">What the names are of, as in "way".</param>
+    /// <param name="known">The names.</param>
+    public string? Name(string key, string what, IReadOnlyCollection<string> known)
+    {
+        var name = OptionalText(key);
+        return name is null || known.Contains(name) ? name : Tell(key, Sentences.UnknownName(what, name, known)) ?? name;
+    }
+
+    /// <summary>Texts that must each be one of some names; those that are not are problems and left out.</summary>
+    /// <param name="key">The key.</param>
+    /// <param name="what">What the names are of, as in "warning".</param>
+    /// <param name="known">The names.</param>
+    public ImmutableArray<string> Names(string key, string what, IReadOnlyCollection<string> known)
+    {
+        var names = Texts(key);
+        foreach (var name in names.Where(name => !known.Contains(name)))
+            Tell(key, Sentences.UnknownName(what, name, known));
+        return [.. names.Where(known.Contains)];
+    }
+
+    /// <summary>The keys under a key with their words, as <c>when</c> has them.</summary>
+    /// <param name="key">The key.</param>
+    /// <param name="known">Keys that may stand under it.</param>
+    private ImmutableSortedDictionary<string, ImmutableArray<string>> Words(string key, IReadOnlyCollection<string> known)
     {
         asked.Add(key);
         var words = ImmutableSortedDictionary.CreateBuilder<string, ImmutableArray<string>>(StringComparer.Ordinal);
@@ -87,7 +111,12 @@ internal sealed class RuleRow
                 break;
             case MapNode inner:
                 foreach (var entry in inner.Entries)
+                {
+                    if (!known.Contains(entry.Key.Text))
+                        problems.Add(entry.Key.Mark, Sentences.UnknownKey(entry.Key.Text, $"`{key}` of {where}", known));
                     words[entry.Key.Text] = Texts(entry.Key.Text, entry.Value);
+                }
+
                 break;
             case var other:
                 Wrong<string>(key, other, "keys with their words in brackets");
@@ -98,7 +127,8 @@ internal sealed class RuleRow
     }
 
     /// <summary>When the row holds.</summary>
-    public RuleCondition Condition() => new(Words("when"), Words("unless"));
+    /// <param name="known">Keys that it may ask for.</param>
+    public RuleCondition Condition(IReadOnlyCollection<string> known) => new(Words("when", known), Words("unless", known));
 
     /// <summary>Says which keys nobody asked for.</summary>
     public void Close()
@@ -125,4 +155,6 @@ internal sealed class RuleRow
         problems.Add(map.Find(key)?.Value.Mark ?? map.Mark, problem);
         return default;
     }
+
+    private string? Tell(string key, Problem problem) => Tell<string>(key, problem);
 }

@@ -56,34 +56,43 @@ public sealed record WarningTexts
     internal static WarningTexts Read(string text, WarningTexts? under, ProblemList problems)
     {
         var file = new RuleFile(text, problems);
-        var texts = new WarningTexts
-        {
-            Traits = PrepRules.Merge(under?.Traits, file.Rows("traits", "trait", DerivedTrait.Read), trait => trait.Id),
-            Rows = PrepRules.Merge(under?.Rows, file.Rows("warnings", "warning", Row), row => row.Id),
-            Judgements = PrepRules.Merge(under?.Judgements, file.Rows("judgements", "judgement", Judgement), row => row.Id),
-            Through = file.Single("through", row => row.Texts("reasons").ToArray()) is { } reasons ? [.. reasons] : under?.Through ?? [],
-        };
+        var keys = TraitKeys.All
+            .Concat(PrepRules.Standard.Traits.Select(trait => trait.Trait))
+            .Concat((under?.Traits ?? []).Select(trait => trait.Trait))
+            .ToHashSet(StringComparer.Ordinal);
+        var traits = DerivedTrait.Read(file, keys);
+        var rows = PrepRules.Merge(under?.Rows, file.Rows("warnings", "warning", row => Row(row, keys)), row => row.Id);
+        string[] ids = [.. rows.Select(row => row.Id)];
+        var judgements = file.Rows("judgements", "judgement", row => Judgement(row, ids));
+        var through = file.Single("through", row => row.Texts("reasons").ToArray());
         file.Close();
-        return texts;
+
+        return new WarningTexts
+        {
+            Traits = PrepRules.Merge(under?.Traits, traits, trait => trait.Id),
+            Rows = rows,
+            Judgements = PrepRules.Merge(under?.Judgements, judgements, row => row.Id),
+            Through = through is null ? under?.Through ?? [] : [.. through],
+        };
     }
 
-    private static WarningRow Row(RuleRow row) => new()
+    private static WarningRow Row(RuleRow row, HashSet<string> keys) => new()
     {
         Id = row.Key,
         Code = row.Text("code"),
         About = row.Text("about"),
         Product = row.OptionalText("product"),
-        Condition = row.Condition(),
+        Condition = row.Condition(keys),
         Text = row.Text("text"),
         Source = row.OptionalText("source") ?? "",
         Status = row.OptionalText("status") ?? "",
     };
 
-    private static JudgementRow Judgement(RuleRow row) => new(
+    private static JudgementRow Judgement(RuleRow row, string[] ids) => new(
         row.Key,
         row.Text("on"),
         Enum.TryParse<Verdict>(row.Text("verdict"), ignoreCase: true, out var verdict) ? verdict : Verdict.Unknown,
         row.Texts("reason"),
         row.Texts("above"),
-        row.Texts("rows"));
+        row.Names("rows", "warning", ids));
 }

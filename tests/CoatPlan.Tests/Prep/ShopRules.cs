@@ -44,6 +44,8 @@ public class ShopRules
             rules:
               a: {operation: wash, whne: {finish: [bare]}, why: "x", status: estimate}
               b: {why: "y", status: estimate}
+              c: {operation: washh, why: "z", status: estimate}
+              d: {operation: scuff, way: gently, when: {materail: [steel]}, wait: an-age, why: "z", status: estimate}
             ruels: {}
             """;
 
@@ -51,8 +53,17 @@ public class ShopRules
 
         problems.Select(problem => (problem.File, problem.Line, problem.Code)).ShouldBe(
         [
-            ("shop.yaml", 2, "unknown-key"), ("shop.yaml", 3, "missing-key"), ("shop.yaml", 4, "unknown-key"),
+            ("shop.yaml", 2, "unknown-key"), ("shop.yaml", 3, "missing-key"), ("shop.yaml", 4, "unknown-name"),
+            ("shop.yaml", 5, "unknown-name"), ("shop.yaml", 5, "unknown-key"), ("shop.yaml", 5, "unknown-name"), ("shop.yaml", 6, "unknown-key"),
         ]);
+    }
+
+    [Fact]
+    public void A_judgement_that_names_no_warning_is_told()
+    {
+        WarningTexts.Standard.With("judgements:\n  x: {on: layer, verdict: no, rows: [nothing]}\n", "shop.yaml", out var problems);
+
+        problems.ShouldHaveSingleItem().ToString().ShouldStartWith("shop.yaml:2:");
     }
 
     [Fact]

@@ -1,0 +1,13 @@
+namespace CoatPlan.Prep;
+
+/// <summary>The keys that rules may ask for.</summary>
+internal static class TraitKeys
+{
+    /// <summary>Those of a surface and of its job; rows of a file's <c>traits</c> add to them.</summary>
+    public static readonly ImmutableArray<string> All =
+    [
+        "material", "family", "finish", "painted", "gloss", "condition", "form", "stays", "near", "mask", "masks", "name", "bare-spots", "lead",
+        "layer", "role", "hazard", "heat", "heat-cured", "first", "over", "rust", "tooth", "softened-by-brake-fluid", "patch-test",
+        "work-on", "checks", "strips", "ignition", "heater", "outdoors", "stations", SettledTraits.Does, SettledTraits.Dust,
+    ];
+}
