@@ -37,18 +37,13 @@ internal static class PlainFigure
             && least <= most;
     }
 
-    /// <summary>A duration in minutes, hours or days; null: not written plainly.</summary>
+    /// <summary>A duration in minutes, hours or days, to the millisecond; null: not written plainly.</summary>
     /// <param name="text">The text.</param>
     public static Duration? Time(string text)
     {
         const double Longest = 1_000;
         if (!Split(text, out double number, out string unit) || number <= 0 || number > Longest) return null;
-        return unit switch
-        {
-            "min" => Duration.FromMinutes(number),
-            "h" => Duration.FromHours(number),
-            "d" => Duration.FromDays(number),
-            _ => null,
-        };
+        double minutes = unit switch { "min" => 1, "h" => 60, "d" => 24 * 60, _ => 0 };
+        return minutes == 0 ? null : Duration.FromMilliseconds((long)Math.Round(number * minutes * 60_000, MidpointRounding.AwayFromZero));
     }
 }
