@@ -173,7 +173,11 @@ internal static class Sentences
     public static Problem NothingLeft(string what) =>
         New("nothing-left", $"what is taken away from {what} is as large as the shape or larger", "some of it left");
 
-    public static Problem NotEditable(string what, string expected) => New("not-editable", what, expected);
+    public static Problem NotEditable(string path) =>
+        New("not-editable", $"`{path}` is not there, or is written in a way that cannot be edited here", "the file edited by hand", path);
+
+    public static Problem SharedValue(string path) =>
+        New("not-editable", $"`{path}` belongs to a value that is repeated elsewhere by `&` and `*`", "the file edited by hand", path);
 
     // Quantities
 

@@ -168,10 +168,13 @@ internal sealed class YamlText
         bool flow = start.Style is SequenceStyle.Flow;
         if (flow) openBrackets.Push(Offset(start.Start));
         var items = ImmutableArray.CreateBuilder<Node>();
+        var places = ImmutableArray.CreateBuilder<Stretch>();
         Advance();
         while (parser.Current is not SequenceEnd)
         {
+            var itemStart = parser.Current!;
             items.Add(Value(level + 1));
+            places.Add(PlaceOf(itemStart, items[^1]));
             Advance();
         }
 
@@ -184,6 +187,7 @@ internal sealed class YamlText
             IsMarked = marked,
             IsFlow = flow,
             Items = items.ToImmutable(),
+            Places = places.ToImmutable(),
             Size = 1 + items.Sum(item => item.Size),
             Height = 1 + items.Select(item => item.Height).DefaultIfEmpty().Max(),
         };
@@ -201,10 +205,12 @@ internal sealed class YamlText
             var keyStart = parser.Current!.Start;
             var key = Value(level + 1) as TextNode;
             Advance();
+            var valueStart = parser.Current!;
             var value = Value(level + 1);
+            var at = PlaceOf(valueStart, value);
             Advance();
             if (key is null) problems.Add(MarkOf(keyStart), Sentences.KeyIsNotText());
-            else if (seen.TryAdd(key.Text, MarkOf(keyStart))) entries.Add(new(key, value));
+            else if (seen.TryAdd(key.Text, MarkOf(keyStart))) entries.Add(new(key, value) { At = at });
             else problems.Add(MarkOf(keyStart), Sentences.RepeatedKey(key.Text, seen[key.Text]));
         }
 
@@ -227,6 +233,10 @@ internal sealed class YamlText
         string tag = node.Tag.IsNonSpecific ? StandardTag : node.Tag.Value;
         if (!tag.StartsWith(StandardTag, StringComparison.Ordinal)) problems.Add(MarkOf(node.Start), Sentences.Tag(tag));
     }
+
+    private Stretch PlaceOf(ParsingEvent start, Node node) => start is AnchorAlias
+        ? new(Offset(start.Start), Offset(start.End), IsAlias: true)
+        : new(node.Start, node.End, IsAlias: false);
 
     private int EndOf(ParsingEvent end, bool flow) => Math.Min(text.Length, Offset(end.Start) + (flow ? 1 : 0));
 
