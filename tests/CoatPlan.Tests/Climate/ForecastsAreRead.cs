@@ -104,6 +104,29 @@ public class ForecastsAreRead
     public void Before_the_first_row_no_coat_is_begun() =>
         CoatStarts.Of(In(Late()), Samples.Black, In(Late()).Metal(Duration.Zero)).First(0, 10).ShouldBe(120);
 
+    /// <summary>The last row lies on the first minute of the job's second day; that minute is known, and the same minute of later days is not.</summary>
+    [Fact]
+    public void A_last_row_on_the_first_minute_of_a_day_says_nothing_of_later_days()
+    {
+        var climate = In(Read(Header + "2027-05-14 16:00,70,50,0,0\n2027-05-15 16:00,70,50,0,0\n"));
+        var starts = CoatStarts.Of(climate, Samples.Black with { Times = Samples.Times(0) }, climate.Metal(Duration.Zero));
+
+        starts.First(1440, 0).ShouldBe(1440);
+        starts.First(1441, 0).ShouldBeNull();
+    }
+
+    [Fact]
+    public void After_a_short_cold_gust_a_coat_may_start_at_once()
+    {
+        var climate = In(Read(Header + "2027-05-14 16:00,70,50,0,0\n2027-05-14 18:00,70,50,0,0\n2027-05-14 18:01,40,50,0,0\n"
+            + "2027-05-14 18:05,40,50,0,0\n2027-05-14 18:06,70,50,0,0\n2027-05-14 22:00,70,50,0,0\n"));
+        var label = Samples.Black with { Limits = Samples.WideLimits with { AirLow = Samples.Fahrenheit(50) } };
+        var starts = CoatStarts.Of(climate, label, climate.Metal(Duration.Zero));
+
+        starts.First(100, 10).ShouldBe(126);
+        starts.Last(0, 10).ShouldBe(120 - 35);
+    }
+
     [Fact]
     public void Across_a_gap_of_more_than_a_day_the_weather_is_not_known()
     {
