@@ -67,6 +67,9 @@ public static class JobRanges
     /// <summary>Stations, and batches sprayed at once.</summary>
     public static readonly Bounds Stations = new(1, 200);
 
+    /// <summary>Entries of working hours: years of single dates.</summary>
+    public static readonly Bounds HoursEntries = new(1, 1000);
+
     /// <summary>Pieces.</summary>
     public static readonly Bounds Pieces = new(1, 10_000);
 

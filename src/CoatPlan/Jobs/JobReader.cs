@@ -48,9 +48,9 @@ public static class JobReader
         var place = PlaceReading.Read(map.Map("place"));
         var crew = Crew(map.Map("crew"));
         var products = Products(map);
-        ImmutableArray<string> productKeys = [.. map.Entries("products").Select(entry => entry.Key.Text)];
+        var productKeys = map.Entries("products").Select(entry => entry.Key.Text).ToHashSet(StringComparer.Ordinal);
         var systems = SystemReading.Read(map, productKeys);
-        ImmutableArray<string> systemKeys = [.. map.Entries("systems").Select(entry => entry.Key.Text)];
+        var systemKeys = map.Entries("systems").Select(entry => entry.Key.Text).ToHashSet(StringComparer.Ordinal);
         var surfaces = SurfaceReading.Read(map, systemKeys);
         var job = new Job
         {

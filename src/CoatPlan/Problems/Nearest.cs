@@ -4,9 +4,10 @@ namespace CoatPlan.Problems;
 public static class Nearest
 {
     private const int LongestWord = 64;
+    private const int MostKnown = 1000;
 
     /// <summary>The known word nearest to a word by edit distance, when it is near enough to be meant.</summary>
-    /// <remarks>Near enough is one edit in three letters; of equals the first known one. Swapping two neighbours is one edit.</remarks>
+    /// <remarks>Near enough is one edit in three letters; of equals the first known one; no more than the first thousand are looked at. Swapping two neighbours is one edit.</remarks>
     /// <param name="word">What was written.</param>
     /// <param name="known">What could have been written.</param>
     /// <returns>A known word in its own spelling; null: none is near.</returns>
@@ -18,7 +19,7 @@ public static class Nearest
         string own = word.ToLowerInvariant();
         string? best = null;
         int bestDistance = int.MaxValue;
-        foreach (string candidate in known)
+        foreach (string candidate in known.Take(MostKnown))
         {
             if (candidate.Length > LongestWord) continue;
             int distance = Distance(own, candidate.ToLowerInvariant());

@@ -15,6 +15,9 @@ internal sealed class ProblemList
     /// <summary>How many have been found.</summary>
     public int Count => found.Count;
 
+    /// <summary>Whether no more problems are taken, so that none need be put into words.</summary>
+    public bool IsFull => found.Count > Most;
+
     /// <summary>Notes a problem at a place.</summary>
     public void Add(Mark mark, Problem problem)
     {

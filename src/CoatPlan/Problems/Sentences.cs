@@ -156,6 +156,9 @@ internal static class Sentences
         New("repeated-hours", $"hours for a day of `{key}` were given before",
             $"each day once among entries of one kind (first in line {Number(first.Line)}; a date beats a day, a day beats a range)", key);
 
+    public static Problem TooManyHours(int most) =>
+        New("too-many-values", "`hours` has too many entries", $"at most {most.ToString("N0", CultureInfo.InvariantCulture)}");
+
     public static Problem NotHours(string tried) => New("not-hours", $"the hours are `{tried}`", "a span such as `16:00-21:00`, or `none`", tried);
 
     public static Problem NotADay(string tried, string? mend) =>

@@ -209,6 +209,14 @@ public sealed class BadInputTests
     }
 
     [Fact]
+    public void Hours_without_end_are_refused()
+    {
+        string dates = string.Concat(Enumerable.Range(0, 1001).Select(i => $"    {NodaTime.Text.LocalDatePattern.Iso.Format(new LocalDate(2027, 1, 1).PlusDays(i))}: none\n"));
+
+        Problems(JobFiles.Complete.Replace("    Fri: 16:00-21:00\n", dates, StringComparison.Ordinal)).ShouldHaveSingleItem().Code.ShouldBe("too-many-values");
+    }
+
+    [Fact]
     public void A_cycle_and_an_alias_bomb_are_refused()
     {
         Problems("coatplan: 1\nsurfaces: &s\n  - *s\n").ShouldHaveSingleItem().Code.ShouldBe("cycle");

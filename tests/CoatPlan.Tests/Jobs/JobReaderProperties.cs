@@ -23,7 +23,7 @@ public sealed class JobReaderProperties
             }
 
             Holds(text);
-        }, iter: 1500);
+        }, iter: 300);
     }
 
     [Fact]
@@ -38,7 +38,7 @@ public sealed class JobReaderProperties
             if (colon > 0) broken[line] = broken[line][..(colon + 2)] + Odd[odd];
             broken[other] = "";
             Holds(string.Join('\n', broken));
-        }, iter: 800);
+        }, iter: 200);
     }
 
     [Fact]

@@ -74,6 +74,35 @@ public sealed class JobReaderTests
         ((BendShape)job.Surfaces[7].Shapes[1]).Angle.Degrees.ShouldBe(90, 1e-9);
     }
 
+    [Theory]
+    [InlineData("Inner fender", "inner-fender")]
+    [InlineData("  Rail (left) #2 ", "rail-left-2")]
+    [InlineData("RÉSERVOIR", "réservoir")]
+    [InlineData("???", "surface")]
+    public void An_id_follows_from_the_name(string name, string id) => JobWords.IdOf(name).ShouldBe(id);
+
+    [Fact]
+    public void A_given_id_is_not_given_away()
+    {
+        string text = JobFiles.Complete + "  - {name: Cap, material: steel, area: 1 ft2, system: black-on-metal}\n"
+            + "  - {name: Cap, material: steel, area: 1 ft2, system: black-on-metal}\n"
+            + "  - {name: Lid, id: cap-2, material: steel, area: 1 ft2, system: black-on-metal}\n";
+
+        Read(text).Surfaces.Skip(2).Select(surface => surface.Id).ShouldBe(["cap", "cap-3", "cap-2"]);
+    }
+
+    [Fact]
+    public void A_date_beats_a_day_and_a_day_beats_a_range()
+    {
+        var hours = Read(JobFiles.EveryKey).Crew.Hours;
+
+        WorkingHours.On(hours, new(2027, 5, 14)).Length.ShouldBe(2);
+        WorkingHours.On(hours, new(2027, 5, 17)).ShouldBeEmpty();
+        var saturday = WorkingHours.On(hours, new(2027, 5, 15)).ShouldHaveSingleItem();
+        saturday.On(new(2027, 5, 15)).ShouldBe((new LocalDateTime(2027, 5, 15, 22, 0), new LocalDateTime(2027, 5, 16, 2, 0)));
+        WorkingHours.On(hours, new(2027, 5, 18)).ShouldHaveSingleItem().On(new(2027, 5, 18)).End.ShouldBe(new(2027, 5, 19, 0, 0));
+    }
+
     [Fact]
     public void A_file_with_windows_line_ends_and_a_byte_order_mark_reads_the_same()
     {

@@ -11,18 +11,22 @@ internal static class DoneReading
     /// <param name="systems">The systems, whose layers an entry may name.</param>
     /// <param name="asOf">Now; nothing is done later.</param>
     public static ImmutableArray<DoneEntry> Read(
-        MapReading job, ImmutableArray<JobSurface> surfaces, ImmutableArray<PaintSystem> systems, LocalDateTime? asOf) =>
-        [.. job.Maps("done").Select(map => Entry(map, surfaces, systems, asOf))];
+        MapReading job, ImmutableArray<JobSurface> surfaces, ImmutableArray<PaintSystem> systems, LocalDateTime? asOf)
+    {
+        var systemOf = surfaces.DistinctBy(surface => surface.Id).ToDictionary(surface => surface.Id, surface => surface.System, StringComparer.Ordinal);
+        var layersOf = systems.ToDictionary(system => system.Key, system => system.Layers.Length, StringComparer.Ordinal);
+        return [.. job.Maps("done").Select(map => Entry(map, systemOf, layersOf, asOf))];
+    }
 
-    private static DoneEntry Entry(MapReading map, ImmutableArray<JobSurface> surfaces, ImmutableArray<PaintSystem> systems, LocalDateTime? asOf)
+    private static DoneEntry Entry(MapReading map, Dictionary<string, string> systemOf, Dictionary<string, int> layersOf, LocalDateTime? asOf)
     {
         if (map.Has("surface") && map.Has("surfaces")) map.Note("surfaces", Sentences.NotBeside("surface", "surfaces", map.What));
-        var ids = Ids(map, "surface", surfaces).AddRange(Ids(map, "surfaces", surfaces));
+        var ids = Ids(map, "surface", systemOf).AddRange(Ids(map, "surfaces", systemOf));
         string? operation = map.Word("operation");
         int? layer = map.Whole("layer");
         int? coat = map.Whole("coat");
         CheckWhat(map, operation);
-        if (layer is { } number) CheckLayer(map, number, ids, surfaces, systems);
+        if (layer is { } number) CheckLayer(map, number, ids, systemOf, layersOf);
         var at = map.Time("at");
         if (at > asOf) map.Note("at", Sentences.Order("`at`", map.Tried("at"), "no later than `as-of`"));
         return new()
@@ -52,34 +56,26 @@ internal static class DoneReading
     }
 
     private static void CheckLayer(
-        MapReading map, int layer, ImmutableArray<string> ids, ImmutableArray<JobSurface> surfaces, ImmutableArray<PaintSystem> systems)
+        MapReading map, int layer, ImmutableArray<string> ids, Dictionary<string, string> systemOf, Dictionary<string, int> layersOf)
     {
-        var keys = surfaces.Where(surface => ids.Contains(surface.Id)).Select(surface => surface.System);
-        var tooShort = systems.FirstOrDefault(system => keys.Contains(system.Key) && system.Layers.Length is > 0 and var layers && layers < layer);
+        string? tooShort = ids.Select(id => systemOf[id]).FirstOrDefault(key => layersOf.GetValueOrDefault(key) is > 0 and var layers && layers < layer);
         if (tooShort is null) return;
-        map.Note("layer", Sentences.OutOfRange("`layer`", map.Tried("layer"), FormattableString.Invariant($"1 to {tooShort.Layers.Length}, the layers of `{tooShort.Key}`")));
+        map.Note("layer", Sentences.OutOfRange("`layer`", map.Tried("layer"), FormattableString.Invariant($"1 to {layersOf[tooShort]}, the layers of `{tooShort}`")));
     }
 
-    private static ImmutableArray<string> Ids(MapReading map, string key, ImmutableArray<JobSurface> surfaces)
+    private static ImmutableArray<string> Ids(MapReading map, string key, Dictionary<string, string> systemOf)
     {
         if (map.Find(key) is not { } node) return [];
         var ids = ImmutableArray.CreateBuilder<string>();
         foreach (var item in Values.OneOrItems(node))
         {
             if (Values.Text(item, "an id of a surface", map.Context) is not { } text) continue;
-            string? id = Known(text, surfaces);
-            if (id is not null) ids.Add(id);
-            else map.Context.Problems.Add(item.Mark, Sentences.UnknownName("surface", text, surfaces.Select(surface => surface.Id)));
+            string id = systemOf.ContainsKey(text) ? text : JobWords.IdOf(text); // a person may write the name from which the id follows
+            if (systemOf.ContainsKey(id)) ids.Add(id);
+            else if (!map.Context.Problems.IsFull) map.Context.Problems.Add(item.Mark, Sentences.UnknownName("surface", text, systemOf.Keys));
         }
 
         return [.. ids.Distinct()];
-    }
-
-    // A person may write the name where the id follows from it.
-    private static string? Known(string text, ImmutableArray<JobSurface> surfaces)
-    {
-        string slug = JobWords.IdOf(text);
-        return (surfaces.FirstOrDefault(surface => surface.Id == text) ?? surfaces.FirstOrDefault(surface => surface.Id == slug))?.Id;
     }
 
     private static DoneReadings? Readings(MapReading? readings) => readings is null ? null : new()

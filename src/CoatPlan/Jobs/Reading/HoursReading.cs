@@ -16,6 +16,12 @@ internal static class HoursReading
     {
         var entries = ImmutableArray.CreateBuilder<HoursEntry>();
         bool allRead = true;
+        if (!JobRanges.HoursEntries.Hold(Math.Max(1, crew.Entries("hours").Length)))
+        {
+            crew.Note("hours", Sentences.TooManyHours((int)JobRanges.HoursEntries.Most));
+            return [];
+        }
+
         foreach (var (key, value) in crew.Entries("hours").Select(entry => (entry.Key, entry.Value)))
         {
             var spans = Spans(value, crew.Context);

@@ -54,6 +54,7 @@ internal sealed class MapReading
         var misspelt = new HashSet<string>(StringComparer.Ordinal);
         foreach (var entry in map.Entries)
         {
+            if (Context.Problems.IsFull) return;
             if (table.Find(entry.Key.Text) is not null) continue;
             var free = table.Keys.Select(key => key.Name).Where(name => map.Find(name) is null);
             string? meant = Nearest.To(JobWords.Fold(entry.Key.Text).Replace(' ', '-'), free);

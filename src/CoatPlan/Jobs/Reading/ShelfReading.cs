@@ -6,7 +6,7 @@ namespace CoatPlan.Jobs.Reading;
 internal static class ShelfReading
 {
     /// <summary>Reads <c>have</c> in the order of the file.</summary>
-    public static ImmutableArray<HaveEntry> Have(MapReading job, ImmutableArray<string> products)
+    public static ImmutableArray<HaveEntry> Have(MapReading job, IReadOnlySet<string> products)
     {
         var have = ImmutableArray.CreateBuilder<HaveEntry>();
         var consumables = job.Context.Vocabulary.Consumables;
@@ -17,7 +17,7 @@ internal static class ShelfReading
             if (!isProduct)
             {
                 if (JobWords.Find(key, consumables) is { } known) key = known;
-                else if (!consumables.IsEmpty) job.Context.Problems.Add(entry.Key.Mark, Sentences.UnknownName("product or consumable", key, products.AddRange(consumables)));
+                else if (!consumables.IsEmpty && !job.Context.Problems.IsFull) job.Context.Problems.Add(entry.Key.Mark, Sentences.UnknownName("product or consumable", key, products.Concat(consumables)));
             }
 
             if (AmountReading.Read(entry.Value, $"`{key}`", job.Context) is { } amount)

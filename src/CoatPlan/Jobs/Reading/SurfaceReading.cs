@@ -8,7 +8,7 @@ internal static class SurfaceReading
     /// <summary>Reads the surfaces in the order of the file.</summary>
     /// <param name="job">The job.</param>
     /// <param name="systems">Keys of the systems that a surface may name.</param>
-    public static ImmutableArray<JobSurface> Read(MapReading job, ImmutableArray<string> systems)
+    public static ImmutableArray<JobSurface> Read(MapReading job, IReadOnlySet<string> systems)
     {
         var maps = job.Maps("surfaces");
         var taken = new Dictionary<string, Mark>(StringComparer.Ordinal);
@@ -18,14 +18,15 @@ internal static class SurfaceReading
             map.Note("id", Sentences.RepeatedName("id", id, taken[id]));
         }
 
-        return [.. maps.Select(map => Surface(map, systems, taken))];
+        var numbers = new Dictionary<string, int>(StringComparer.Ordinal);
+        return [.. maps.Select(map => Surface(map, systems, name => Id(name, taken, numbers, map.Mark)))];
     }
 
-    private static JobSurface Surface(MapReading map, ImmutableArray<string> systems, Dictionary<string, Mark> taken)
+    private static JobSurface Surface(MapReading map, IReadOnlySet<string> systems, Func<string, string> idOf)
     {
         string name = map.Text("name") ?? "";
         string? system = map.Text("system");
-        if (system is not null && !systems.Contains(system)) map.Note("system", Sentences.UnknownName("system", system, systems));
+        if (system is not null && !systems.Contains(system) && !map.Context.Problems.IsFull) map.Note("system", Sentences.UnknownName("system", system, systems));
         var conditions = map.WordList("condition");
         if (map.Find("condition") is Yaml.ListNode { Items.IsEmpty: true }) map.Note("condition", Sentences.EmptyList("`condition`", "one condition or more, such as `sound`"));
         var area = map.Area("area");
@@ -33,7 +34,7 @@ internal static class SurfaceReading
         map.OneOf("area", "shape");
         return new()
         {
-            Id = map.Text("id") ?? Id(name, taken, map.Mark),
+            Id = map.Text("id") ?? idOf(name),
             Name = name,
             Count = map.Whole("count") ?? 1,
             Material = map.Word("material") ?? "",
@@ -67,11 +68,13 @@ internal static class SurfaceReading
         Mark = map.Mark,
     };
 
-    private static string Id(string name, Dictionary<string, Mark> taken, Mark mark)
+    // Goes on counting where the same name last stopped: a thousand brackets are numbered in a thousand steps.
+    private static string Id(string name, Dictionary<string, Mark> taken, Dictionary<string, int> numbers, Mark mark)
     {
         string id = JobWords.IdOf(name);
-        for (int number = 1; ; number++)
+        for (int number = numbers.GetValueOrDefault(id) + 1; ; number++)
         {
+            numbers[id] = number;
             string numbered = number == 1 ? id : FormattableString.Invariant($"{id}-{number}");
             if (taken.TryAdd(numbered, mark)) return numbered;
         }

@@ -9,7 +9,7 @@ internal static class SystemReading
     /// <summary>Reads the systems in the order of the file.</summary>
     /// <param name="job">The job.</param>
     /// <param name="products">Keys of the products that a layer may name.</param>
-    public static ImmutableArray<PaintSystem> Read(MapReading job, ImmutableArray<string> products)
+    public static ImmutableArray<PaintSystem> Read(MapReading job, IReadOnlySet<string> products)
     {
         var systems = ImmutableArray.CreateBuilder<PaintSystem>();
         foreach (var entry in job.Entries("systems"))
@@ -24,11 +24,11 @@ internal static class SystemReading
         return systems.ToImmutable();
     }
 
-    private static PaintLayer? Layer(MapReading? layer, ImmutableArray<string> products)
+    private static PaintLayer? Layer(MapReading? layer, IReadOnlySet<string> products)
     {
         if (layer is null) return null;
         string? product = layer.Text("product");
-        if (product is not null && !products.Contains(product)) layer.Note("product", Sentences.UnknownName("product", product, products));
+        if (product is not null && !products.Contains(product) && !layer.Context.Problems.IsFull) layer.Note("product", Sentences.UnknownName("product", product, products));
         return new()
         {
             Product = product ?? "",
