@@ -10,6 +10,9 @@ internal static class NeededExhaust
     /// <summary>The answer is rounded up to this, m³/min.</summary>
     private const double Step = 0.01;
 
+    /// <summary>How much more than the least the answer may be: nothing about a room is known better.</summary>
+    private const double Closeness = 0.002;
+
     /// <summary>
     /// Least exhaust at which the highest one-minute mean stays under a value: found by halving, since more exhaust never raises a peak. Zero where the leak
     /// of the closed room is enough.
@@ -31,7 +34,7 @@ internal static class NeededExhaust
         var high = Math.Max(2 * low, leaking.Volume.CubicMeters / 60);
         while (!IsUnder(leaking, VolumeFlow.FromCubicMetersPerMinute(high), sources, under))
             high *= 2;
-        while (high - low > Step / 4)
+        while (high - low > Math.Max(Step, Closeness * high))
         {
             var middle = (low + high) / 2;
             if (IsUnder(leaking, VolumeFlow.FromCubicMetersPerMinute(middle), sources, under))

@@ -1,5 +1,3 @@
-using UnitsNet;
-
 namespace CoatPlan.Air;
 
 /// <summary>What each step does to the air, from its start to the end of its purge.</summary>
@@ -11,24 +9,31 @@ internal static class StepWindows
         AirTrace trace, double[] mixture, double[] lel, ImmutableArray<DatedRelease> releases, LocalDateTime zero)
     {
         ImmutableArray<int> starts = [.. releases.Select(release => RoomSources.MinuteOf(release.Start, zero)).Distinct().Order()];
-        return [.. releases.Select(release => Step(release, trace, mixture, lel, starts, zero))];
+        var windows = releases.Select(release => Window(release, trace, mixture, starts, zero)).ToArray();
+        var steps = new StepAir[windows.Length];
+        // Windows that end together, as those of coats whose purges run into each other do, are filled from the last to the first start.
+        foreach (var together in windows.Select((window, i) => (Window: window, At: i)).GroupBy(one => one.Window.Last))
+        {
+            var highest = new WindowPeaks(trace, mixture, lel, together.Key);
+            foreach (var (window, at) in together.OrderByDescending(one => one.Window.First))
+            {
+                highest.ReachBackTo(window.First);
+                steps[at] = new StepAir(releases[at].Step, highest.Peaks(), highest.Mixture, highest.Lel, window.Purge);
+            }
+        }
+
+        return [.. steps];
     }
 
-    private static StepAir Step(
-        DatedRelease release, AirTrace trace, double[] mixture, double[] lel, ImmutableArray<int> starts, LocalDateTime zero)
+    private static (int First, int Last, Duration? Purge) Window(
+        DatedRelease release, AirTrace trace, double[] mixture, ImmutableArray<int> starts, LocalDateTime zero)
     {
         var start = RoomSources.MinuteOf(release.Start, zero);
         var end = Math.Max(start + 1, RoomSources.MinuteOf(release.End, zero));
         var clear = ClearFrom(end, trace, mixture, starts);
-        var first = trace.RowFrom(start);
         // The air is looked at until the next coat begins: a film may still raise it for a while after the can is down.
         var last = clear is { } known ? trace.RowFrom(NextStart(starts, known)) : trace.Minutes.Count;
-        return new StepAir(
-            release.Step,
-            Peaks(trace, first, last),
-            Highest(mixture, first, last),
-            Highest(lel, first, last),
-            clear is { } minute ? Duration.FromMinutes(minute - end) : null);
+        return (trace.RowFrom(start), last, clear is { } minute ? Duration.FromMinutes(minute - end) : null);
     }
 
     /// <summary>
@@ -63,27 +68,4 @@ internal static class StepWindows
 
     private static bool IsUnder(int minute, AirTrace trace, double[] mixture) =>
         trace.RowFrom(minute) is var row && (row == mixture.Length || trace.Minutes[row] != minute || mixture[row] < Limit);
-
-    private static ImmutableArray<SolventPeak> Peaks(AirTrace trace, int first, int last)
-    {
-        var peaks = ImmutableArray.CreateBuilder<SolventPeak>();
-        for (var i = 0; i < trace.Solvents.Length; i++)
-        {
-            var highest = 0.0;
-            for (var row = first; row < last; row++)
-                highest = Math.Max(highest, trace.At(row, i));
-            if (highest > 0)
-                peaks.Add(new SolventPeak(trace.Solvents[i], Ratio.FromDecimalFractions(highest)));
-        }
-
-        return peaks.ToImmutable();
-    }
-
-    private static double Highest(double[] measure, int first, int last)
-    {
-        var highest = 0.0;
-        for (var row = first; row < last; row++)
-            highest = Math.Max(highest, measure[row]);
-        return highest;
-    }
 }

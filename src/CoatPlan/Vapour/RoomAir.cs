@@ -12,6 +12,7 @@ internal sealed class RoomAir
 
     private readonly ExactMinute minute;
     private readonly ImmutableArray<RoomSource> sources;
+    private readonly (double End, double Mean)[] fadings;
     private readonly double[] films;
     private readonly double[] levels;
     private readonly double[] means;
@@ -26,6 +27,7 @@ internal sealed class RoomAir
     {
         minute = new ExactMinute(ratePerMinute);
         this.sources = sources;
+        fadings = [.. sources.Select(source => (minute.FadingEnd(source.FilmRate), minute.FadingMean(source.FilmRate)))];
         films = new double[sources.Length];
         levels = new double[measures];
         means = new double[measures];
@@ -62,9 +64,16 @@ internal sealed class RoomAir
             levels[m] *= minute.Kept;
         }
 
+        var wet = 0;
         foreach (var source in active)
             Feed(source);
-        active.RemoveAll(source => films[source] < Gone && !sources[source].Sprays(Now));
+        for (var i = 0; i < active.Count; i++)
+        {
+            if (films[active[i]] >= Gone || sources[active[i]].Sprays(Now))
+                active[wet++] = active[i];
+        }
+
+        active.RemoveRange(wet, active.Count - wet);
         Now++;
     }
 
@@ -81,8 +90,7 @@ internal sealed class RoomAir
         var gain = source.Sprays(Now) ? source.SharePerMinute : 0;
         // The film gains at a steady pace while it is sprayed and fades at its own rate, so what it gives off is a steady part and a fading one.
         var fadingFilm = (source.FilmRate * films[index]) - gain;
-        var fadingEnd = minute.FadingEnd(source.FilmRate);
-        var fadingMean = minute.FadingMean(source.FilmRate);
+        var (fadingEnd, fadingMean) = fadings[index];
         for (var m = 0; m < levels.Length; m++)
         {
             var steady = gain * (source.AtOnce[m] + source.FromFilm[m]);

@@ -97,7 +97,7 @@ public sealed class AirOfAPlan
         var neededForLel = report.ExhaustForLel!.Value.CubicMetersPerMinute;
 
         Worst(needed).WorstMixtureRatio.ShouldBeLessThan(1);
-        Worst(needed - 0.05).WorstMixtureRatio.ShouldBeGreaterThan(1);
+        Worst(needed * 0.99).WorstMixtureRatio.ShouldBeGreaterThan(1);
         Worst(neededForLel).WorstLelRatio.ShouldBeLessThan(0.1);
         neededForLel.ShouldBeLessThanOrEqualTo(needed);
 
