@@ -12,5 +12,5 @@ public sealed record Effort(int Passes, int Nodes)
     public static Effort Quick { get; } = new(24, 0);
 
     /// <summary>The search that a plan is made with.</summary>
-    public static Effort Standard { get; } = new(600, 20_000);
+    public static Effort Standard { get; } = new(600, 12_000);
 }

@@ -9,6 +9,9 @@ internal sealed record KeptOrder(int Before, int After, Func<int, int>? Gone)
     // A stretch is kept apart from this many that follow it; those after them follow in turn.
     private const int Followers = 16;
 
+    // How many starts ahead those are looked for.
+    private const int Sight = 200;
+
     public int GoneAt(int end) => Gone is null ? end : Math.Max(end, Gone(end));
 
     /// <summary>The order in which a schedule shares its resources and its space: any starts that keep it share them as well.</summary>
@@ -78,19 +81,41 @@ internal sealed record KeptOrder(int Before, int After, Func<int, int>? Gone)
         {
             var avoiders = byStart.SelectMany(i => frame.Activities[i].Avoids.Where(a => a.Kind == kind).Select(a => (Activity: i, a.ExceptKey))).ToArray();
             var leavers = byStart.SelectMany(i => frame.Activities[i].Presences.Where(p => p.Kind == kind).Select(p => (Activity: i, Presence: p))).ToArray();
+            var leaverStarts = leavers.Select(l => placements[l.Activity].Start).ToArray();
+            var avoiderStarts = avoiders.Select(a => placements[a.Activity].Start).ToArray();
             foreach (var (avoider, exceptKey) in avoiders)
             {
-                var at = placements[avoider];
-                var following = leavers.Where(l => l.Activity != avoider && l.Presence.Key != exceptKey && placements[l.Activity].Start >= at.End);
+                var first = FirstFrom(leaverStarts, placements[avoider].End);
+                var following = leavers.Skip(first).Take(Sight).Where(l => l.Activity != avoider && l.Presence.Key != exceptKey);
                 orders.AddRange(following.Take(Followers).Select(l => new KeptOrder(avoider, l.Activity, null)));
             }
 
             foreach (var (leaver, presence) in leavers)
             {
-                var gone = Frame.GoneAt(presence, placements[leaver].End);
-                var following = avoiders.Where(a => a.Activity != leaver && a.ExceptKey != presence.Key && placements[a.Activity].Start >= gone);
+                var first = FirstFrom(avoiderStarts, Frame.GoneAt(presence, placements[leaver].End));
+                var following = avoiders.Skip(first).Take(Sight).Where(a => a.Activity != leaver && a.ExceptKey != presence.Key);
                 orders.AddRange(following.Take(Followers).Select(a => new KeptOrder(leaver, a.Activity, presence.Until)));
             }
         }
+    }
+
+    private static int FirstFrom(int[] starts, int minute)
+    {
+        var low = 0;
+        var high = starts.Length;
+        while (low < high)
+        {
+            var middle = (low + high) >>> 1;
+            if (starts[middle] >= minute)
+            {
+                high = middle;
+            }
+            else
+            {
+                low = middle + 1;
+            }
+        }
+
+        return low;
     }
 }

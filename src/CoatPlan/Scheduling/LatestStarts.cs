@@ -44,8 +44,8 @@ internal sealed class LatestStarts
             }
         }
 
-        // Last first, so that most need be looked at once.
-        var waiting = new Queue<int>(Enumerable.Range(0, frame.Count).OrderByDescending(i => latest[i].Start));
+        // What the schedule starts last comes first, so that most need be looked at once.
+        var waiting = new Queue<int>(Enumerable.Range(0, frame.Count).OrderByDescending(i => scheduled.Schedule.Placements[i].Start));
         var isWaiting = new bool[frame.Count];
         Array.Fill(isWaiting, true);
         while (waiting.TryDequeue(out var i))
