@@ -16,6 +16,7 @@ internal sealed class LocalSearch
     private readonly Draws draws = new(Seed);
     private readonly int[] choices;
     private readonly int[] anyWindow;
+    private readonly int[] groups;
 
     private int[] bestRanks = [];
     private int[] bestWindows = [];
@@ -29,6 +30,7 @@ internal sealed class LocalSearch
         this.heads = heads;
         this.preference = preference;
         generator = new Generator(frame, order, heads);
+        groups = Alike.Groups(frame);
         anyWindow = new int[frame.Links.Length];
         Array.Fill(anyWindow, -1);
         choices = [.. Enumerable.Range(0, frame.Links.Length).Where(l => frame.Links[l].Windows.Length > 1)];
@@ -136,6 +138,26 @@ internal sealed class LocalSearch
         return Ranks.InOrder(sequence);
     }
 
+    // Brings an activity's like from some way around it next to it.
+    private void GatherAlike(List<int> sequence)
+    {
+        var at = draws.Below(sequence.Count);
+        var group = groups[sequence[at]];
+        if (group < 0)
+        {
+            return;
+        }
+
+        var reach = 1 + draws.Below(sequence.Count);
+        var from = Math.Max(0, at - reach);
+        var until = Math.Min(sequence.Count, at + reach + 1);
+        var before = sequence[from..at].Where(i => groups[i] != group).ToArray();
+        var alike = sequence[from..until].Where(i => groups[i] == group).ToArray();
+        var after = sequence[at..until].Where(i => groups[i] != group).ToArray();
+        sequence.RemoveRange(from, until - from);
+        sequence.InsertRange(from, [.. before, .. alike, .. after]);
+    }
+
     private (int[] Ranks, int[] Windows) Neighbour()
     {
         var windows = bestWindows;
@@ -147,6 +169,11 @@ internal sealed class LocalSearch
         }
 
         var sequence = new List<int>(Enumerable.Range(0, frame.Count).OrderBy(i => bestRanks[i]));
+        if (draws.Below(4) == 0)
+        {
+            GatherAlike(sequence);
+        }
+
         for (var moves = 1 + draws.Below(3); moves > 0; moves--)
         {
             var from = draws.Below(sequence.Count);

@@ -4,7 +4,7 @@ namespace CoatPlan.Scheduling;
 internal static class Ranks
 {
     /// <summary>How many priority rules there are.</summary>
-    public const int RuleCount = 6;
+    public const int RuleCount = 7;
 
     /// <summary>The orders of the usual priority rules, the most promising first.</summary>
     public static IEnumerable<int[]> ByRules(Frame frame, GenerationOrder order, Heads heads)
@@ -15,6 +15,8 @@ internal static class Ranks
 
         // Chain by chain, the longest first: what is begun is brought to its end, so that little stands wet or half done at a time.
         yield return InOrder(all.OrderByDescending(i => tails[i] + heads[i].Start).ThenByDescending(i => tails[i]));
+        var groupTails = GroupTails(frame, tails);
+        yield return InOrder(all.OrderByDescending(i => groupTails[i]).ThenByDescending(i => tails[i] + heads[i].Start).ThenByDescending(i => tails[i]));
         yield return InOrder(all.OrderByDescending(i => tails[i]));
         yield return InOrder(all);
         yield return InOrder(all.OrderBy(i => heads[i].Start).ThenByDescending(i => tails[i]));
@@ -37,6 +39,14 @@ internal static class Ranks
         }
 
         return ranks;
+    }
+
+    // The mean of those alike; its own for one that is like no other.
+    private static double[] GroupTails(Frame frame, long[] tails)
+    {
+        var groups = Alike.Groups(frame);
+        var means = Enumerable.Range(0, frame.Count).Where(i => groups[i] >= 0).GroupBy(i => groups[i]).ToDictionary(g => g.Key, g => g.Average(i => tails[i]));
+        return [.. tails.Select((t, i) => groups[i] < 0 ? t : means[groups[i]])];
     }
 
     // How much hangs on each, counted along every path; a rank needs no more than that.

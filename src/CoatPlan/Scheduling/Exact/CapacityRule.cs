@@ -17,8 +17,8 @@ internal sealed class CapacityRule(Stretch[] stretches, int capacity)
 
     public IEnumerable<int> Variables => stretches.SelectMany(s => new[] { s.From, s.Until }).Distinct();
 
-    /// <summary>How many stretches there are.</summary>
-    public int Size => stretches.Length;
+    /// <summary>About how many steps it takes to draw conclusions once.</summary>
+    public int Steps { get; } = stretches.Sum(s => s.ConstantMinutes is null ? Lag.FunctionSteps : 1);
 
     /// <summary>Draws the conclusions that the present bounds permit.</summary>
     /// <returns>Whether no contradiction was met.</returns>

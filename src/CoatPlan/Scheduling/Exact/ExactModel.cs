@@ -15,6 +15,8 @@ internal sealed class ExactModel
     private readonly List<Bound[]> clauses = [];
     private readonly Dictionary<(int First, int Second), int> pairs = [];
     private readonly Distances distances;
+    private readonly Dictionary<(int From, int Presence), Stretch> present = [];
+    private readonly Remembered[] ends;
     private int variables;
 
     private ExactModel(Frame frame, Heads heads)
@@ -24,6 +26,7 @@ internal sealed class ExactModel
         most = frame.Horizon;
         variables = frame.Count + 1;
         distances = Distances.Of(frame);
+        ends = [.. Enumerable.Range(0, frame.Count).Select(i => new Remembered(s => frame.First(i, s)?.End ?? frame.Horizon + 1))];
     }
 
     /// <summary>The variable of the finish.</summary>
@@ -71,8 +74,9 @@ internal sealed class ExactModel
         : null;
 
     private int EndAt(int activity, int start, int addedWork = 0) =>
-        addedWork == 0 && ConstantLength(activity) is { } length ? start + length
-        : frame.First(activity, start, addedWork)?.End ?? frame.Horizon + 1;
+        addedWork > 0 ? frame.First(activity, start, addedWork)?.End ?? frame.Horizon + 1
+        : ConstantLength(activity) is { } length ? start + length
+        : ends[activity].At(start);
 
     private void AddOwnRules()
     {
@@ -90,7 +94,7 @@ internal sealed class ExactModel
 
             if (!frame.IsFixed[i] && (frame.Activities[i].NextStart is not null || (frame.Activities[i].Hours is not null && frame.Work[i] > 0)))
             {
-                ownRules.Add(new OwnRule(i, s => frame.First(activity, s)?.Start ?? most + 1, least[i], most));
+                ownRules.Add(new OwnRule(i, new Remembered(s => frame.First(activity, s)?.Start ?? most + 1).At, least[i], most));
             }
         }
     }
@@ -128,7 +132,8 @@ internal sealed class ExactModel
         }
         else
         {
-            lags.Add(Lag.Of(from, to, s => window.Least.After(new Placement(s, EndAt(from, s))), least[from], most, condition));
+            var opens = new Remembered(s => window.Least.After(new Placement(s, EndAt(from, s))));
+            lags.Add(Lag.Of(from, to, opens.At, least[from], most, condition));
         }
 
         if (window.Most is not { } latest)
@@ -143,7 +148,8 @@ internal sealed class ExactModel
         }
         else
         {
-            lags.Add(Lag.AtMost(to, from, s => latest.After(new Placement(s, EndAt(from, s, addedWork))), least[from], most, condition));
+            var closes = new Remembered(s => latest.After(new Placement(s, EndAt(from, s, addedWork))));
+            lags.Add(Lag.AtMost(to, from, closes.At, least[from], most, condition));
         }
     }
 
@@ -212,7 +218,20 @@ internal sealed class ExactModel
             return new Stretch(from, until, amount, held, null, least[until], most);
         }
 
-        return new Stretch(from, until, amount, 0, s => release is null ? EndAt(until, s) : release(EndAt(until, s)), least[until], most);
+        var end = new Remembered(s => release is null ? EndAt(until, s) : release(EndAt(until, s)));
+        return new Stretch(from, until, amount, 0, end.At, least[until], most);
+    }
+
+    // What an activity leaves meets many; each stretch is made once.
+    private Stretch StretchOf(int activity, int number, Func<int, int>? release)
+    {
+        if (!present.TryGetValue((activity, number), out var stretch))
+        {
+            stretch = NewStretch(activity, activity, 1, release);
+            present.Add((activity, number), stretch);
+        }
+
+        return stretch;
     }
 
     private void AddPair(Stretch a, Stretch b)
@@ -280,11 +299,12 @@ internal sealed class ExactModel
                         continue;
                     }
 
-                    foreach (var presence in frame.Activities[b].Presences)
+                    for (var p = 0; p < frame.Activities[b].Presences.Length; p++)
                     {
+                        var presence = frame.Activities[b].Presences[p];
                         if (presence.Kind == avoidance.Kind && presence.Key != avoidance.ExceptKey)
                         {
-                            AddAvoidance(a, b, presence);
+                            AddAvoidance(a, b, p);
                         }
                     }
                 }
@@ -292,8 +312,9 @@ internal sealed class ExactModel
         }
     }
 
-    private void AddAvoidance(int avoiding, int leaving, Presence presence)
+    private void AddAvoidance(int avoiding, int leaving, int number)
     {
+        var presence = frame.Activities[leaving].Presences[number];
         var avoidsNothing = frame.Activities[avoiding].Fixed is { } fact ? fact.Start == fact.End : frame.Work[avoiding] == 0;
         if (avoidsNothing)
         {
@@ -306,8 +327,8 @@ internal sealed class ExactModel
             return;
         }
 
-        var stretch = NewStretch(leaving, leaving, 1, presence.Until is null ? null : end => Frame.GoneAt(presence, end));
-        var avoider = NewStretch(avoiding, avoiding, 1, null);
+        var stretch = StretchOf(leaving, number, presence.Until is null ? null : end => Frame.GoneAt(presence, end));
+        var avoider = StretchOf(avoiding, -1, null);
         var (first, second) = avoiding < leaving ? (avoider, stretch) : (stretch, avoider);
         if (PairOf(first.From, second.From) is { } pair)
         {

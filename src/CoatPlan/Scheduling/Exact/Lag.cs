@@ -3,6 +3,9 @@ namespace CoatPlan.Scheduling.Exact;
 /// <summary>"The target is at least a never decreasing function of the source", always or under a condition.</summary>
 internal sealed class Lag
 {
+    /// <summary>About how many steps it takes to search the minutes for where a function reaches a value.</summary>
+    public const int FunctionSteps = 30;
+
     private readonly int minutes;
     private readonly Func<int, int>? function;
     private readonly Func<int, int>? inverse;
@@ -20,6 +23,9 @@ internal sealed class Lag
         this.least = least;
         this.most = most;
     }
+
+    /// <summary>About how many steps it takes to follow up: a search among minutes where a function must be turned round.</summary>
+    public int Steps => function is null && inverse is null ? 1 : FunctionSteps;
 
     public int Source { get; }
 

@@ -9,6 +9,7 @@ internal sealed class Reasoner
     private readonly Clauses clauses;
     private readonly List<Lag> lags;
     private readonly int[][] lagsBySide;
+    private readonly int[] stepsBySide;
     private readonly OwnRule?[] ownRules;
     private readonly CapacityRule[] capacities;
     private readonly int[][] capacitiesByVariable;
@@ -44,6 +45,8 @@ internal sealed class Reasoner
         {
             this.ownRules[rule.Variable] = rule;
         }
+
+        stepsBySide = [.. lagsBySide.Select((l, side) => 1 + l.Sum(i => lags[i].Steps) + (this.ownRules[side >> 1] is null ? 0 : Lag.FunctionSteps))];
 
         var byVariable = Enumerable.Range(0, variables).Select(_ => new List<int>()).ToArray();
         for (var c = 0; c < this.capacities.Length; c++)
@@ -132,7 +135,7 @@ internal sealed class Reasoner
             }
 
             isAsked[asked] = false;
-            Steps += capacities[asked].Size;
+            Steps += capacities[asked].Steps;
             if (!capacities[asked].Conclude(this))
             {
                 isAsked[asked] = true;
@@ -239,7 +242,7 @@ internal sealed class Reasoner
 
     private bool FollowUpSide(int side)
     {
-        Steps += 1 + lagsBySide[side].Length + clauses.WatchedAt(side);
+        Steps += stepsBySide[side] + clauses.WatchedAt(side);
         foreach (var c in capacitiesByVariable[side >> 1])
         {
             isAsked[c] = true;
