@@ -155,7 +155,7 @@ internal sealed class LocalSearch
         var alike = sequence[from..until].Where(i => groups[i] == group).ToArray();
         var after = sequence[at..until].Where(i => groups[i] != group).ToArray();
         sequence.RemoveRange(from, until - from);
-        sequence.InsertRange(from, [.. before, .. alike, .. after]);
+        sequence.InsertRange(from, before.Concat(alike).Concat(after).ToArray());
     }
 
     private (int[] Ranks, int[] Windows) Neighbour()
