@@ -14,10 +14,14 @@ internal static class Arrangement
     private const int MostAlternatives = 24;
     private const int LargeNetwork = 1500;
 
+    // Enough passes that more of them seldom move the finish of a job; the exact search is for small networks only.
+    private static readonly Effort Whole = new(200, 3_000);
+    private static readonly Effort Alternative = new(4, 0);
+
     /// <summary>Arranges a job.</summary>
     public static Arranged Arrange(Draft first, Workplace place, Func<Batch, ImmutableArray<Batch>> halve)
     {
-        var found = Feasible(first, place, halve, Effort.Draft);
+        var found = Feasible(first, place, halve, Alternative);
         if (found.Outcome.Schedule is null)
             return found;
 
@@ -26,7 +30,7 @@ internal static class Arrangement
     }
 
     private static Effort FinalEffort(Arranged found) =>
-        found.Drawn.Nodes.Length <= LargeNetwork ? Effort.Standard : Effort.Quick;
+        found.Drawn.Nodes.Length <= LargeNetwork ? Whole : Alternative;
 
     private static Arranged Feasible(Draft draft, Workplace place, Func<Batch, ImmutableArray<Batch>> halve, Effort effort)
     {
@@ -104,7 +108,7 @@ internal static class Arrangement
         var best = found;
         foreach (var alternative in Alternatives(found.Draft, place).Take(MostAlternatives))
         {
-            var tried = Feasible(alternative(best.Draft), place, halve, Effort.Draft);
+            var tried = Feasible(alternative(best.Draft), place, halve, Alternative);
             if (tried.Outcome.Schedule is { } schedule && schedule.Finish < best.Outcome.Schedule!.Finish)
                 best = tried;
         }

@@ -116,15 +116,23 @@ internal static class BatchDrawing
         Batch batch, CoatTask film, CoatTask next, GapChoice choice, bool isMasked, Workplace place)
     {
         var tapeOff = choice.Unmasked && isMasked;
-        var rework = choice.Reworked && film.Label.Missed == MissedRework.Scuff ? place.Sequence.Rework(next.Surfaces, batch.Name) : [];
-        var wipes = choice.Reworked ? rework.Where(operation => WipedInOneGo.Contains(operation.Word)) : choice.Rested ? Dusted(batch) : [];
+        var dulling = Dulling(batch, film, next, choice, place);
+        var wipes = dulling.Any() ? dulling.Where(operation => WipedInOneGo.Contains(operation.Word)) : choice.Rested ? Dusted(batch) : [];
         return
         [
             .. tapeOff ? batch.Operations.Where(operation => operation.Word == "unmask") : [],
-            .. rework.Where(operation => !WipedInOneGo.Contains(operation.Word)),
+            .. dulling.Where(operation => !WipedInOneGo.Contains(operation.Word)),
             .. tapeOff ? place.Sequence.Remask(next.Surfaces, batch.Name) : [],
             .. wipes,
         ];
+    }
+
+    // What a missed window asks of the film, or a layer that is there to be sanded.
+    private static ImmutableArray<Prep.Operation> Dulling(Batch batch, CoatTask film, CoatTask next, GapChoice choice, Workplace place)
+    {
+        if (choice.Reworked)
+            return film.Label.Missed == MissedRework.Scuff ? place.Sequence.Rework(next.Surfaces, batch.Name) : [];
+        return next.Layer == film.Layer + 1 ? place.Sequence.BetweenLayers(next.Surfaces, batch.Name, film.Layer) : [];
     }
 
     // What takes settled dust off a film that rested: no solvent, which a young film would not stand.
@@ -135,6 +143,7 @@ internal static class BatchDrawing
     {
         "unmask" => FilmStage.Touch,
         "remask" => FilmStage.Tape,
+        "scuff" when !choice.Reworked => FilmStage.Handle,
         _ => choice.Reworked ? FilmStage.Through : FilmStage.Touch,
     };
 

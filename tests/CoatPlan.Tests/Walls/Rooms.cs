@@ -24,7 +24,7 @@ internal static class Rooms
         ("Air", ["Jobs", "Presets", "Climate", "Prep", "Paint", "Vapour", "Timetable"]),
         ("Supplies", ["Quantities", "Jobs", "Presets", "Areas", "Prep", "Paint", "Timetable"]),
         ("Cautions", ["Problems", "Jobs", "Presets", "Areas", "Prep", "Paint", "Timetable", "Air"]),
-        ("Composition", ["Quantities", "Jobs", "Presets", "Areas", "Prep", "Paint", "Timetable", "Plans", "Air", "Supplies", "Cautions"]),
+        ("Composition", ["Quantities", "Jobs", "Presets", "Areas", "Climate", "Prep", "Paint", "Timetable", "Plans", "Air", "Supplies", "Cautions"]),
         (Root, ["Quantities", "Problems", "Jobs", "Presets", "Areas", "Climate", "Prep", "Paint", "Vapour", "Timetable", "Scheduling", "Plans", "Air", "Supplies", "Cautions", "Composition"]),
     ];
 
