@@ -7,7 +7,8 @@ public static class Nearest
     private const int MostKnown = 1000;
 
     /// <summary>The known word nearest to a word by edit distance, when it is near enough to be meant.</summary>
-    /// <remarks>Near enough is one edit in three letters; of equals the first known one; no more than the first thousand are looked at. Swapping two neighbours is one edit.</remarks>
+    /// <remarks>Near enough is one edit in three letters; of equals the first known one; no more than the first thousand are looked at. Swapping two neighbours is one edit.
+    /// Where none is near, the first that begins with the word counts as meant.</remarks>
     /// <param name="word">What was written.</param>
     /// <param name="known">What could have been written.</param>
     /// <returns>A known word in its own spelling; null: none is near.</returns>
@@ -29,7 +30,10 @@ public static class Nearest
             bestDistance = distance;
         }
 
-        return best;
+        const int LeastBeginning = 3;
+        return best ?? (own.Length < LeastBeginning
+            ? null
+            : known.Take(MostKnown).FirstOrDefault(candidate => candidate.StartsWith(own, StringComparison.OrdinalIgnoreCase)));
     }
 
     /// <summary>Edits from one word to the other: letters put in, left out, changed, or neighbours swapped.</summary>

@@ -140,7 +140,7 @@ internal static class Sentences
     }
 
     public static Problem Needed(string where, string key, string why) =>
-        New("missing-key", $"`{key}` is missing in {where}", $"it, {why}");
+        New("missing-key", $"`{key}` is missing in {where}", $"`{key}:`, {why}");
 
     public static Problem NotBeside(string key, string other, string where) =>
         New("one-of", $"{where} says `{key}` beside `{other}`", "one without the other");

@@ -82,6 +82,21 @@ public sealed class JobReaderTests
     public void An_id_follows_from_the_name(string name, string id) => JobWords.IdOf(name).ShouldBe(id);
 
     [Fact]
+    public void What_may_be_absent_may_be_empty()
+    {
+        string text = JobFiles.Complete
+            .Replace("mask: [{what: wiring loom, kind: wiring, edge: 6 ft}]", "mask: []\n    near: []\n    heat: null", StringComparison.Ordinal)
+            .Replace("sides: 2}", "sides: 2, less: []}", StringComparison.Ordinal)
+            .Replace("start:", "notes: \"\"\ndone: []\nhave: {}\nprices: {}\nstart:", StringComparison.Ordinal);
+
+        var job = Read(text);
+
+        job.Surfaces[0].Masks.ShouldBeEmpty();
+        job.Notes.ShouldBe("");
+        job.Prices!.Currency.ShouldBe("USD");
+    }
+
+    [Fact]
     public void A_given_id_is_not_given_away()
     {
         string text = JobFiles.Complete + "  - {name: Cap, material: steel, area: 1 ft2, system: black-on-metal}\n"

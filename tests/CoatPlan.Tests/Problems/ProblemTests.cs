@@ -33,6 +33,7 @@ public sealed class ProblemTests
     [InlineData("aluminum", "aluminium")]
     [InlineData("STEEL", "steel")]
     [InlineData("rubbr", "rubber")]
+    [InlineData("alu", "aluminium")]
     [InlineData("chocolate", null)]
     [InlineData("", null)]
     public void The_nearest_word_is_guessed(string word, string? meant) =>

@@ -112,7 +112,7 @@ internal static class JobKeys
         May("drying", Words<DryingKind>("drying"), "how it dries"),
         May("at", new MapForm(() => At), "the air at which the times hold"),
         May("times", new MapForm(() => Times), "drying times"),
-        May("times-at", new ListForm(new MapForm(() => TimesAt)), "the label's own table of times by air temperature"),
+        May("times-at", new ListForm(new MapForm(() => TimesAt), Least: 0), "the label's own table of times by air temperature"),
         May("recoat", Windows, "windows for the next coat of the same product"),
         May("topcoat", Windows, "windows for another product over it"),
         May("missed", Words<MissedRework>("rework"), "what a missed window asks"),
@@ -120,7 +120,7 @@ internal static class JobKeys
         May("limits", new MapForm(() => Limits), "limits of air, surface and humidity"),
         May("heat", PartTemperature, "temperature that the cured film stands for good"),
         May("heat-peak", PartTemperature, "temperature that the cured film stands for a short time"),
-        May("cure", new ListForm(new MapForm(() => CureStage)), "staged heat"),
+        May("cure", new ListForm(new MapForm(() => CureStage), Least: 0), "staged heat"),
         May("solvents", new KeyedForm(new RangeForm(Dimension.Ratio, JobRanges.Share, "10-15 %")), "solvents by share of mass; a range counts at its upper end"),
         May("hazards", new OneOrListForm(new WordForm("hazard", words => words.Hazards)), "hazards of the data sheet"),
         May("label-says", new OneOrListForm(new TextForm("Keep away from flame.")), "sentences of the label"),
@@ -162,7 +162,7 @@ internal static class JobKeys
         May("lead-test", Words<LeadTestResult>("lead test"), "result of a test for lead"),
         May("near", new OneOrListForm(new WordForm("thing near a surface", words => words.Near)), "what is near it"),
         Must("system", new TextForm("black-on-metal"), "key of a system"),
-        May("mask", new ListForm(new MapForm(() => Mask)), "what must be masked on one piece"));
+        May("mask", new ListForm(new MapForm(() => Mask), Least: 0), "what must be masked on one piece"));
 
     public static readonly KeyTable Panel = ShapeMap("panel", Must("length", Length, "length"), Must("width", Length, "width"), May("sides", Sides, "sides that count"));
     public static readonly KeyTable Disc = ShapeMap("disc", Must("diameter", Length, "diameter"), May("sides", Sides, "sides that count"));
@@ -202,7 +202,7 @@ internal static class JobKeys
         May("after", TimeMoreThanNone, "how long it was held"));
 
     public static readonly KeyTable Checks = Map("`checks`",
-        May("cylinder-pressures", new ListForm(Pressure), "pressure of each cylinder"),
+        May("cylinder-pressures", new ListForm(Pressure, Least: 0), "pressure of each cylinder"),
         May("pressure-test", new MapForm(() => PressureTest), "pressure hold of the cooling system"));
 
     public static readonly KeyTable Readings = Map("`readings`",
@@ -251,7 +251,7 @@ internal static class JobKeys
 
     private static KeyTable ShapeMap(string name, params ImmutableArray<KeySpec> keys) => new($"`{name}`",
         [.. keys, May("count", new WholeForm(JobRanges.Pieces), "how many"),
-            May("less", new ListForm(new MapForm(() => Shape!)), "shapes taken away, once for the shape as a whole")]);
+            May("less", new ListForm(new MapForm(() => Shape!), Least: 0), "shapes taken away, once for the shape as a whole")]);
 
     private static KeySpec Must(string name, Form form, string says) => new(name, form, says, IsRequired: true);
 

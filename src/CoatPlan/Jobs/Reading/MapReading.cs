@@ -120,7 +120,13 @@ internal sealed class MapReading
         return [];
     }
 
-    public string? Text(string key) => Find(key) is { } node ? Values.Text(node, Named(key), Context) : null;
+    /// <summary>A text; one in quotes with nothing in it counts as absent where it may be.</summary>
+    public string? Text(string key)
+    {
+        if (Find(key) is not { } node) return null;
+        bool saysNothing = node is TextNode { IsPlain: false } text && string.IsNullOrWhiteSpace(text.Text) && !Spec(key).IsRequired;
+        return saysNothing ? null : Values.Text(node, Named(key), Context);
+    }
 
     public bool? Flag(string key) => Find(key) is { } node ? Values.Flag(node, Named(key), Context) : null;
 

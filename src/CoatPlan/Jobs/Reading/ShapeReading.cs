@@ -33,7 +33,7 @@ internal static class ShapeReading
     {
         if (map is null) return null;
         int count = map.Whole("count") ?? 1;
-        var less = map.Find("less") is { } node ? ReadAll(node, "`less`", map.Context) : [];
+        var less = map.Find("less") is { } node and not Yaml.ListNode { Items.IsEmpty: true } ? ReadAll(node, "`less`", map.Context) : [];
         int before = map.Context.Problems.Count;
         if (Own(name, map) is not { } own) return null;
         var shape = own with { Count = count, Less = less, Mark = map.Mark };
