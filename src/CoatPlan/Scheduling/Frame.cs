@@ -8,8 +8,9 @@ internal sealed class Frame
     public Frame(Network network)
     {
         ArgumentNullException.ThrowIfNull(network);
-        this.network = network;
         NetworkChecks.Require(network);
+        network = Remembered.In(network);
+        this.network = network;
 
         Count = network.Activities.Length;
         Horizon = network.Horizon;

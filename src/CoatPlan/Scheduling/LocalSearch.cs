@@ -3,8 +3,10 @@ namespace CoatPlan.Scheduling;
 /// <summary>Generates schedules in many orders: first those of priority rules, then small changes to the best order so far.</summary>
 internal sealed class LocalSearch
 {
-    // Up to this many activities the passes asked for are made; above it their number falls with the square, as a pass takes longer too.
+    // A network of this many activities gets the passes asked for; above it their number falls with the square, as a pass takes longer too,
+    // and below it it grows in proportion, up to so many times.
     private const int FullCount = 200;
+    private const int MostTimes = 3;
 
     private const ulong Seed = 20_010_301;
 
@@ -47,7 +49,7 @@ internal sealed class LocalSearch
 
     /// <summary>How many passes are worth their time where so many are asked for.</summary>
     public static int PassesFor(int count, int passes) =>
-        count <= FullCount ? passes : Math.Max(1, (int)((long)passes * FullCount * FullCount / ((long)count * count)));
+        count <= FullCount ? (int)Math.Min(int.MaxValue, (long)passes * Math.Min(MostTimes, FullCount / Math.Max(1, count))) : Math.Max(1, (int)((long)passes * FullCount * FullCount / ((long)count * count)));
 
     /// <summary>One pass for each of up to so many priority rules.</summary>
     public void TryRules(int passes)

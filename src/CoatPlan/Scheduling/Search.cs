@@ -19,11 +19,11 @@ internal static class Search
     {
         var local = new LocalSearch(frame, GenerationOrder.Of(frame), heads, preference);
         var passes = LocalSearch.PassesFor(frame.Count, effort.Passes);
-        var rules = Math.Min(passes, Ranks.RuleCount);
+        var share = passes / ShareBefore;
+        var rules = Math.Min(effort.Passes, Ranks.RuleCount);
         local.TryRules(rules);
         passes -= rules;
 
-        var share = effort.Passes / ShareBefore;
         passes -= local.Improve(Math.Min(passes, share), lowerBound);
 
         var isComplete = false;
