@@ -21,13 +21,13 @@ internal static class LabelLaws
 
     /// <summary>The law of any other wait that is told at the label's conditions; in a table it is scaled as the time to touch.</summary>
     public static (RateLaw Law, double Need) Wait(Label label, Duration wait) =>
-        Of(label, RateBound.Floor, Minutes(wait), label.TimesAt.Select(row => AsTouch(label, row, Minutes(wait))));
+        Of(label, RateBound.Floor, Minutes(wait), label.TimesAt.Select(row => AsTouch(label, row, Minutes(wait), RateBound.Floor)));
 
     /// <summary>The law of a window's opening, and how much of it must have passed.</summary>
     public static (RateLaw Law, double Need) Opening(Label label, RecoatGap gap, int alternative)
     {
         var from = Minutes(Windows.Of(label, gap)[alternative].From);
-        return Of(label, RateBound.Floor, from, label.TimesAt.Select(row => RowEnd(label, gap, alternative, row, from, window => window.From)));
+        return Of(label, RateBound.Floor, from, label.TimesAt.Select(row => RowEnd(label, gap, alternative, row, from, RateBound.Floor, window => window.From)));
     }
 
     /// <summary>The law of a window's closing, and how much of it may have passed.</summary>
@@ -37,7 +37,7 @@ internal static class LabelLaws
     public static (RateLaw Law, double Allowance) Closing(Label label, RecoatGap gap, int alternative)
     {
         var to = Minutes(Windows.Of(label, gap)[alternative].To!.Value);
-        return Of(label, RateBound.Ceiling, to, label.TimesAt.Select(row => RowEnd(label, gap, alternative, row, to, window => window.To)));
+        return Of(label, RateBound.Ceiling, to, label.TimesAt.Select(row => RowEnd(label, gap, alternative, row, to, RateBound.Ceiling, window => window.To)));
     }
 
     private static (RateLaw Law, double Need) Of(Label label, RateBound bound, double minutes, IEnumerable<(double Celsius, double Minutes)?> rows)
@@ -69,7 +69,7 @@ internal static class LabelLaws
 
     /// <summary>A row's own end of a window; where the row has no windows, the label's end, scaled as its time to touch.</summary>
     private static (double Celsius, double Minutes)? RowEnd(
-        Label label, RecoatGap gap, int alternative, StageTimesAt row, double minutes, Func<CoatWindow, Duration?> end)
+        Label label, RecoatGap gap, int alternative, StageTimesAt row, double minutes, RateBound bound, Func<CoatWindow, Duration?> end)
     {
         if (gap == RecoatGap.Itself && !row.Recoat.IsDefaultOrEmpty)
         {
@@ -78,13 +78,20 @@ internal static class LabelLaws
                 : null;
         }
 
-        return AsTouch(label, row, minutes);
+        return AsTouch(label, row, minutes, bound);
     }
 
-    private static (double Celsius, double Minutes)? AsTouch(Label label, StageTimesAt row, double minutes)
+    // What a warm row does not say itself stays at the label's time: only the row's own figures may promise less.
+    private static (double Celsius, double Minutes)? AsTouch(Label label, StageTimesAt row, double minutes, RateBound bound)
     {
         var touch = Minutes(label.Times.Touch);
-        return touch <= 0 ? null : (row.Air.DegreesCelsius, minutes * Minutes(row.Times.Touch) / touch);
+        if (touch <= 0)
+        {
+            return null;
+        }
+
+        var scaled = minutes * Minutes(row.Times.Touch) / touch;
+        return (row.Air.DegreesCelsius, bound == RateBound.Floor ? Math.Max(minutes, scaled) : scaled);
     }
 
     private static Duration At(this StageTimes times, DryingStage stage) => stage switch

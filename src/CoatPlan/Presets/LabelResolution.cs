@@ -176,7 +176,7 @@ internal sealed class LabelResolution
 
     private Duration? Time(string stage, Duration? own, Duration? usual) => Chosen("times." + stage, own, usual);
 
-    // A row of the table that leaves stages out has them in the proportion of the stages that it names.
+    // A row of the table that leaves stages out has them in the proportion of the stages that it names, and no shorter than the label.
     private ImmutableArray<StageTimesAt> TimesAt(StageTimes times)
     {
         Note("times-at", !said.TimesAt.IsEmpty, preset is { TimesAt.IsEmpty: false });
@@ -219,7 +219,8 @@ internal sealed class LabelResolution
         return logs.Length == 0 ? 1 : Math.Exp(logs.Average());
     }
 
-    private static Duration Scaled(Duration time, double scale) => Duration.FromSeconds(Math.Round(time.TotalSeconds * scale));
+    // Never less than the label's own time: heat promises nothing that the label does not say.
+    private static Duration Scaled(Duration time, double scale) => Duration.FromSeconds(Math.Round(time.TotalSeconds * Math.Max(1, scale)));
 
     private ImmutableArray<CoatWindow> Windows(string key, ImmutableArray<RecoatWindow> own, ImmutableArray<CoatWindow>? usual, Duration touch)
     {
