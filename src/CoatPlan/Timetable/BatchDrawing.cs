@@ -100,6 +100,8 @@ internal static class BatchDrawing
                 sketch.Add(TapeOn(mask!, node, place));
             else if (operation.Word == "remask")
                 mask = node;
+            if (WipedInOneGo.Contains(operation.Word))
+                sketch.Add(WithinOneGo(node, later, place));
             last = node;
         }
 
@@ -107,8 +109,6 @@ internal static class BatchDrawing
             return mask;
 
         LinkOperation(sketch, last, later, place);
-        if (WipedInOneGo.Contains(last.Operation!.Word))
-            sketch.Add(WithinOneGo(last, later, place));
         return mask;
     }
 
