@@ -134,7 +134,7 @@ internal static class JobGen
         from crew in s_crew
         from labels in s_label.Array[2, 4]
         from systems in System(labels.Length).Array[1, 3]
-        from surfaces in Surface(systems.Length).Array[1, 5]
+        from surfaces in Surface(systems.Length).Array[1, 4]
         from tail in s_tail
         select new DrawnJob(
             head, weather, place, crew, [.. labels.Select((label, i) => $"p{i}: {label}")], [.. systems.Select((system, i) => $"s{i}: {system}")],
@@ -152,13 +152,13 @@ internal static class JobGen
             $"{{product: p{(start + i) % products}{words[i]}{(i == 0 && count > 1 && spots ? ", only: bare" : "")}}}")) + "]";
 
     private static Gen<DrawnSurface> Surface(int systems) =>
-        from area in Gen.Int[1, 24]
+        from area in Gen.Int[1, 16]
         from shape in Gen.Frequency((3, Gen.Const((string?)null)), (1, OneOf(Shapes.Select(text => (string?)text).ToArray())))
         from system in Gen.Int[0, systems - 1]
         from material in OneOf(Materials.ToArray())
         from finish in OneOf(Finishes.ToArray())
         from conditions in OneOf(Conditions.ToArray()).Array[1, 2]
-        from count in OneOf("", "", "count: 2", "count: 4")
+        from count in OneOf("", "", "count: 2", "count: 3")
         from stays in OneOf("", "stays: true")
         from masks in OneOf(Masks.ToArray()).Array[0, 2]
         from form in OneOf("", "", "form: bracket", "form: casting", "form: tube")

@@ -30,7 +30,7 @@ internal sealed class PlanUnderTest
 
     /// <summary>A step that the job file reports as done is a fact, and no rule for plans binds it.</summary>
     public bool IsDone(PlannedStep step) =>
-        Job.Done.Any(done => done.Surfaces.Length == 0 && done.Operation == step.Kind)
+        Job.Done.Any(done => (done.Surfaces.Length == 0 || step.Surfaces.Length == 0) && done.Operation == step.Kind)
         || (step.Surfaces.Length > 0 && step.Surfaces.All(surface => Job.Done.Any(done =>
             done.Surfaces.Contains(surface)
             && (done.Operation == step.Kind && done.Operation != "coat" || step.IsCoat && done.Layer == step.Layer && done.Coat == step.Coat))));

@@ -7,6 +7,7 @@ internal static class PrepRules
 
     // Where the periods of a class are shorter than wipe, flash, tack and coat together, one go runs over the break between two of them.
     private const double OneGoMinutes = 90;
+    private const double FlashMinutes = 30;
     private static readonly ImmutableArray<string> s_abrasive = ["derust", "featheredge", "scuff"];
 
     public static IEnumerable<Violation> Check(PlanUnderTest test) => test.Runs.Where(run => !test.AnyDoneOn(run.Surface.Id)).SelectMany(run => Run(test, run));
@@ -56,11 +57,15 @@ internal static class PrepRules
             }
 
             bool wiped = run.Others.Any(step => step.Kind == "final-wipe" && step.Start >= dusty - Slack && step.End <= coat.Start + Slack
-                && (test.Job.Hours.SpanHolding(step.End, coat.Start) is not null || coat.Start - step.End <= OneGoMinutes));
+                && (test.Job.Hours.SpanHolding(step.End, coat.Start) is not null || coat.Start - step.End <= OneGoMinutes || !FitsOneSpan(test, step, coat)));
             if (!wiped)
             {
                 yield return new Violation(Rules.FinalWipeMissing, coat.Where, $"{run.Surface.Id} is not wiped in the same go before this coat");
             }
         }
     }
+
+    /// <summary>Whether any working span of the fortnight around holds wipe, flash and coat together.</summary>
+    private static bool FitsOneSpan(PlanUnderTest test, PlannedStep wipe, CoatFact coat) =>
+        wipe.Hands + FlashMinutes + coat.End - coat.Start <= test.Job.Hours.Touching(coat.Start - 7 * WallMinutes.Day, coat.Start + 7 * WallMinutes.Day).Max(span => span.Length);
 }

@@ -5,6 +5,9 @@ internal static class SupplyRules
 {
     private const double AreaSlack = 0.002;
 
+    // Clearing the nozzle and the last of a can, as a share of a can for each coat sprayed.
+    private const double LossOfSession = 0.25;
+
     public static IEnumerable<Violation> Check(PlanUnderTest test) =>
     [
         .. test.Coats.Where(step => step.Product is not null && test.Plan.Supplies.All(row => row.Product != step.Product))
@@ -58,8 +61,9 @@ internal static class SupplyRules
             yield return new Violation(Rules.CansBelowDemand, row.Product, $"{row.Cans} cans for a demand of {demand}");
         }
 
+        int sessions = test.Coats.Count(step => step.Product == row.Product);
         bool onlyPanels = test.Coats.Where(step => step.Product == row.Product).SelectMany(step => step.Surfaces).All(id => test.Job.Surface(id) is { IsPanel: true });
-        if (row.Basis == "covers" && onlyPanels && row.Cans > Math.Max(row.Low, Math.Ceiling(1.5 * most / covers * (1 + test.Job.Reserve)) + 1))
+        if (row.Basis == "covers" && onlyPanels && row.Cans > Math.Max(row.Low, Math.Ceiling(1.5 * most / covers * (1 + test.Job.Reserve) + LossOfSession * sessions) + 1))
         {
             yield return new Violation(Rules.CansOverDemand, row.Product, $"{row.Cans} cans for a demand of {most / covers * (1 + test.Job.Reserve)}");
         }

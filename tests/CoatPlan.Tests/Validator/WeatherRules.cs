@@ -38,9 +38,12 @@ internal static class WeatherRules
 
         double outside = weather.AirC(step.Start), held = Math.Max(outside, test.Job.HoldC ?? double.MinValue);
         double least = test.Job.OpenHeater ? outside : held;
-        if (step.AirC < least - WeatherC || step.AirC > held + WeatherC)
+        // The warmth that an open heater left behind fades on top of the weather, which may rise meanwhile.
+        double left = test.Job.OpenHeater ? Math.Max(0, (test.Job.HoldC ?? double.MinValue) - weather.LowestC) : 0;
+        double most = Math.Max(held, outside + left);
+        if (step.AirC < least - WeatherC || step.AirC > most + WeatherC)
         {
-            yield return new Violation(Rules.WeatherMismatch, step.Id, $"air {step.AirC} °C, the job's weather gives {least} to {held}");
+            yield return new Violation(Rules.WeatherMismatch, step.Id, $"air {step.AirC} °C, the job's weather gives {least} to {most}");
         }
         else if (Math.Abs(step.DewPointC - weather.DewC(step.Start)) > DewC)
         {
