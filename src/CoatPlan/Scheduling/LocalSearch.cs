@@ -4,9 +4,10 @@ namespace CoatPlan.Scheduling;
 internal sealed class LocalSearch
 {
     // A network of this many activities gets the passes asked for; above it their number falls with the square, as a pass takes longer too,
-    // and below it it grows in proportion, up to so many times.
+    // and below it a search, unlike a draft, grows alike up to so many.
     private const int FullCount = 200;
-    private const int MostTimes = 3;
+    private const int LeastSearch = 100;
+    private const int MostGrown = 1300;
 
     private const ulong Seed = 20_010_301;
 
@@ -48,8 +49,13 @@ internal sealed class LocalSearch
     public ImmutableArray<Placement?> Placed { get; private set; } = [];
 
     /// <summary>How many passes are worth their time where so many are asked for.</summary>
-    public static int PassesFor(int count, int passes) =>
-        count <= FullCount ? (int)Math.Min(int.MaxValue, (long)passes * Math.Min(MostTimes, FullCount / Math.Max(1, count))) : Math.Max(1, (int)((long)passes * FullCount * FullCount / ((long)count * count)));
+    public static int PassesFor(int count, int passes)
+    {
+        var bySize = (int)Math.Min(int.MaxValue, (long)passes * FullCount * FullCount / Math.Max(1, (long)count * count));
+        return count >= FullCount ? Math.Max(1, bySize)
+            : passes < LeastSearch ? passes
+            : Math.Min(bySize, Math.Max(passes, MostGrown));
+    }
 
     /// <summary>One pass for each of up to so many priority rules.</summary>
     public void TryRules(int passes)
