@@ -1,1 +1,3 @@
-return 0;
+using CoatPlan.App;
+
+return Edge.Run(args, Surroundings.OfThisMachine());

@@ -1,0 +1,33 @@
+using System.CommandLine;
+using CoatPlan.App.Wording;
+using CoatPlan.Jobs;
+
+namespace CoatPlan.App.Commands;
+
+/// <summary><c>coatplan check JOB</c>: every mistake in a job file, or what it holds.</summary>
+internal static class CheckCommand
+{
+    /// <summary>The command.</summary>
+    /// <param name="surroundings">What it may reach.</param>
+    public static Command Of(Surroundings surroundings)
+    {
+        var command = new Command("check", "Find every mistake in a job file without planning it.");
+        var job = Shared.JobArgument();
+        var presets = Shared.PresetsOption();
+        command.Add(job);
+        command.Add(presets);
+        command.SetAction(parsed =>
+        {
+            var opened = JobSource.Open(surroundings, parsed.GetRequiredValue(job), parsed.GetValue(presets));
+            surroundings.Out.WriteLine($"{opened.Name}: {Summary(opened.Job)}; nothing wrong");
+            return ExitCode.Done;
+        });
+        return command;
+    }
+
+    private static string Summary(Job job) => string.Join(", ",
+        Written.Count(job.Surfaces.Length, "surface", "surfaces"),
+        Written.Count(job.Surfaces.Sum(surface => surface.Count), "piece", "pieces"),
+        Written.Count(job.Systems.Length, "system", "systems"),
+        Written.Count(job.Products.Length, "product", "products"));
+}

@@ -1,0 +1,36 @@
+using System.CommandLine;
+using System.CommandLine.Help;
+using System.CommandLine.Invocation;
+
+namespace CoatPlan.App.Commands;
+
+/// <summary>The help of a command, with an example of it at the end.</summary>
+internal sealed class ExampleHelp(HelpAction usual) : SynchronousCommandLineAction
+{
+    private static readonly ImmutableSortedDictionary<string, string> Examples = new Dictionary<string, string>
+    {
+        ["open"] = "coatplan roadster.job.yaml",
+        ["plan"] = "coatplan plan roadster.job.yaml --json",
+        ["check"] = "coatplan check roadster.job.yaml",
+        ["sheets"] = "coatplan sheets roadster.job.yaml --to sheets",
+        ["new"] = "coatplan new roadster.job.yaml",
+        ["presets"] = "coatplan presets rust",
+    }.ToImmutableSortedDictionary(StringComparer.Ordinal);
+
+    private const string RootExample = "coatplan roadster.job.yaml";
+
+    private const string ExitCodes =
+        "Exit codes: 0 done; 2 bad input or bad usage; 3 there is no plan that meets what was asked; 1 anything else.";
+
+    /// <inheritdoc/>
+    public override int Invoke(ParseResult parseResult)
+    {
+        var result = usual.Invoke(parseResult);
+        var output = parseResult.InvocationConfiguration.Output;
+        output.WriteLine("Example:");
+        output.WriteLine($"  {Examples.GetValueOrDefault(parseResult.CommandResult.Command.Name, RootExample)}");
+        output.WriteLine();
+        output.WriteLine(ExitCodes);
+        return result;
+    }
+}

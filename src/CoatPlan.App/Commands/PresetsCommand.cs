@@ -1,0 +1,50 @@
+using System.CommandLine;
+using CoatPlan.Sheets.Text;
+
+namespace CoatPlan.App.Commands;
+
+/// <summary><c>coatplan presets [WORD]</c>: what the trade knows, with where each row comes from.</summary>
+internal static class PresetsCommand
+{
+    /// <summary>The command.</summary>
+    /// <param name="surroundings">What it may reach.</param>
+    public static Command Of(Surroundings surroundings)
+    {
+        var command = new Command("presets", "List materials, finishes, conditions, products, operations and the rest, with their sources.");
+        var word = new Argument<string?>("WORD") { Description = "Only rows that hold this word", Arity = ArgumentArity.ZeroOrOne };
+        var presets = Shared.PresetsOption();
+        command.Add(word);
+        command.Add(presets);
+        command.SetAction(parsed => Run(surroundings, parsed.GetValue(word), parsed.GetValue(presets)));
+        return command;
+    }
+
+    private static int Run(Surroundings surroundings, string? word, string? presetsFolder)
+    {
+        var tables = PresetTables.Of(JobSource.Trade(presetsFolder).Catalogue);
+        var found = word is null ? tables : [.. tables.Select(table => table.Holding(word)).Where(table => !table.Rows.IsEmpty)];
+        if (found.IsEmpty)
+            throw new BadInputException($"'{word}': no row of the presets holds this word; coatplan presets lists them all");
+
+        foreach (var table in found)
+            Print(surroundings, table);
+        return ExitCode.Done;
+    }
+
+    private static void Print(Surroundings surroundings, PresetTable table)
+    {
+        surroundings.Out.WriteLine(table.Title);
+        surroundings.Out.WriteLine(new string('-', table.Title.Length));
+        foreach (var row in table.Rows)
+        {
+            surroundings.Out.WriteLine($"  {row.Word}");
+            foreach (var text in new[] { row.Means, row.From }.Where(text => text.Length > 0))
+            {
+                foreach (var line in Wrapping.Hanging("      ", text, Math.Max(surroundings.Width, TextStyle.Narrowest)))
+                    surroundings.Out.WriteLine(line);
+            }
+        }
+
+        surroundings.Out.WriteLine();
+    }
+}

@@ -1,0 +1,45 @@
+using System.CommandLine;
+using CoatPlan.Jobs;
+using CoatPlan.Sheets.Pdf;
+
+namespace CoatPlan.App.Commands;
+
+/// <summary><c>coatplan sheets JOB --to DIR</c>: the plan on paper, each sheet as PDF and as text.</summary>
+internal static class SheetsCommand
+{
+    private const string Letter = "letter";
+
+    private const string A4 = "a4";
+
+    /// <summary>The command.</summary>
+    /// <param name="surroundings">What it may reach.</param>
+    public static Command Of(Surroundings surroundings)
+    {
+        var command = new Command("sheets", "Write the sheets of a job, each as PDF and as text: masking & safety for the wall, work for the bench.");
+        var job = Shared.JobArgument();
+        var to = new Option<string>("--to") { Description = "Folder to write into; made where it does not exist", HelpName = "DIR", Required = true };
+        var paper = new Option<string?>("--paper") { Description = "letter or a4; by the job's units unless said", HelpName = "SIZE" };
+        paper.AcceptOnlyFromAmong(StringComparer.OrdinalIgnoreCase, Letter, A4);
+        var presets = Shared.PresetsOption();
+        command.Add(job);
+        command.Add(to);
+        command.Add(paper);
+        command.Add(presets);
+        command.SetAction(parsed =>
+        {
+            var opened = JobSource.Open(surroundings, parsed.GetRequiredValue(job), parsed.GetValue(presets));
+            var plan = Planner.Plan(opened.Ready);
+            foreach (var path in SheetFiles.Write(plan, parsed.GetRequiredValue(to), PaperOf(parsed.GetValue(paper), plan)))
+                surroundings.Out.WriteLine(path);
+            return PlanCommand.ResultOf(surroundings, plan);
+        });
+        return command;
+    }
+
+    private static PaperSize PaperOf(string? asked, Plan plan) => asked?.ToUpperInvariant() switch
+    {
+        "A4" => PaperSize.A4,
+        "LETTER" => PaperSize.Letter,
+        _ => plan.Units == PrintUnits.Metric ? PaperSize.A4 : PaperSize.Letter,
+    };
+}

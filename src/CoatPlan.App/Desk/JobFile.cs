@@ -1,0 +1,129 @@
+using System.Text;
+using CoatPlan.Jobs;
+
+namespace CoatPlan.App.Desk;
+
+/// <summary>The file behind the desk: what was read from it, what was last written to it, and the copy that survives a crash.</summary>
+internal sealed class JobFile
+{
+    private JobText read;
+
+    private JobFile(string? path, JobText read)
+    {
+        Path = path;
+        this.read = read;
+        Text = read.Text;
+    }
+
+    /// <summary>Where it is; null for a job that has no file yet.</summary>
+    public string? Path { get; private set; }
+
+    /// <summary>What it holds, as far as the desk knows.</summary>
+    public string Text { get; private set; }
+
+    /// <summary>What a person calls it.</summary>
+    public string Name => Path is { } path ? System.IO.Path.GetFileName(path) : "new job";
+
+    /// <summary>The file with work that was never saved.</summary>
+    public string RecoveryPath => Path is { } path
+        ? System.IO.Path.Combine(System.IO.Path.GetDirectoryName(System.IO.Path.GetFullPath(path))!, $".{System.IO.Path.GetFileName(path)}.unsaved")
+        : System.IO.Path.Combine(
+            Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.DoNotVerify), "coatplan", "new.job.yaml.unsaved");
+
+    /// <summary>Opens a file.</summary>
+    /// <param name="path">Where it is.</param>
+    /// <exception cref="BadInputException">It cannot be read.</exception>
+    public static JobFile Open(string path) => new(path, TextFile.ReadJob(path));
+
+    /// <summary>A job that has no file yet.</summary>
+    /// <param name="text">Its text.</param>
+    public static JobFile Unnamed(string text) => new(null, JobText.FromBytes(Encoding.UTF8.GetBytes(text), "new job"));
+
+    /// <summary>Whether somebody else changed the file since it was read or written here.</summary>
+    public bool ChangedOnDisk() => Path is { } path && File.Exists(path) && ReadQuietly(path) != Text;
+
+    /// <summary>Writes the file, whole or not at all, and forgets the copy for a crash.</summary>
+    /// <param name="text">Its new content.</param>
+    /// <exception cref="IOException">It cannot be written.</exception>
+    /// <exception cref="UnauthorizedAccessException">It may not be written.</exception>
+    /// <exception cref="InvalidOperationException">It has no name yet.</exception>
+    public void Save(string text)
+    {
+        var path = Path ?? throw new InvalidOperationException("a job without a file is saved under a name first");
+        AtomicFile.Write(path, read.ToBytes(text).AsSpan());
+        Text = text;
+        Forget();
+    }
+
+    /// <summary>Gives the job a file of its own.</summary>
+    /// <param name="path">Where it shall be; nothing is written yet.</param>
+    public void Rename(string path)
+    {
+        Forget();
+        Path = path;
+        Text = "";
+    }
+
+    /// <summary>Reads the file again.</summary>
+    /// <exception cref="BadInputException">It cannot be read.</exception>
+    public string Reload()
+    {
+        if (Path is { } path)
+        {
+            read = TextFile.ReadJob(path);
+            Text = read.Text;
+        }
+
+        return Text;
+    }
+
+    /// <summary>Keeps a copy of unsaved work; a disk that cannot take it is no reason to stop.</summary>
+    /// <param name="text">The work.</param>
+    public void KeepSafe(string text)
+    {
+        try
+        {
+            Directory.CreateDirectory(System.IO.Path.GetDirectoryName(RecoveryPath)!);
+            AtomicFile.Write(RecoveryPath, read.ToBytes(text).AsSpan());
+        }
+        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
+        {
+            // The work is still on the desk; saving will say what is wrong with the disk.
+        }
+    }
+
+    /// <summary>Unsaved work that was left behind; null where there is none.</summary>
+    public string? LeftBehind()
+    {
+        if (!File.Exists(RecoveryPath))
+            return null;
+
+        var left = ReadQuietly(RecoveryPath);
+        return left == Text ? null : left;
+    }
+
+    /// <summary>Throws the copy for a crash away.</summary>
+    public void Forget()
+    {
+        try
+        {
+            File.Delete(RecoveryPath);
+        }
+        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
+        {
+            // A copy too many is offered again next time; that harms nobody.
+        }
+    }
+
+    private static string? ReadQuietly(string path)
+    {
+        try
+        {
+            return TextFile.ReadJob(path).Text;
+        }
+        catch (BadInputException)
+        {
+            return null;
+        }
+    }
+}

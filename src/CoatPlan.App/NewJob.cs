@@ -1,0 +1,35 @@
+using System.Globalization;
+using NodaTime.Text;
+
+namespace CoatPlan.App;
+
+/// <summary>The job that a person starts from.</summary>
+internal static class NewJob
+{
+    private const string Resource = "new.job.yaml";
+
+    private static readonly LocalTime FirstHour = new(16, 0);
+
+    private static readonly LocalTime LastHour = new(20, 0);
+
+    private static readonly LocalDateTimePattern Written = LocalDateTimePattern.Create("uuuu-MM-dd HH:mm", CultureInfo.InvariantCulture);
+
+    /// <summary>Its text, for the weekend that comes next.</summary>
+    /// <param name="now">The time on the wall.</param>
+    public static string Text(LocalDateTime now)
+    {
+        var friday = now.DayOfWeek == IsoDayOfWeek.Friday && now.TimeOfDay < FirstHour ? now.Date : now.Date.Next(IsoDayOfWeek.Friday);
+        var sunday = friday.Next(IsoDayOfWeek.Sunday);
+        return Template()
+            .Replace("{start}", Written.Format(friday.At(FirstHour)), StringComparison.Ordinal)
+            .Replace("{finish}", Written.Format(sunday.At(LastHour)), StringComparison.Ordinal);
+    }
+
+    private static string Template()
+    {
+        using var stream = typeof(NewJob).Assembly.GetManifestResourceStream(Resource)
+            ?? throw new InvalidOperationException($"{Resource} is not in the assembly");
+        using var reader = new StreamReader(stream);
+        return reader.ReadToEnd();
+    }
+}

@@ -1,0 +1,162 @@
+using System.Globalization;
+using System.Text;
+using Terminal.Gui.Text;
+
+namespace CoatPlan.App.Screens;
+
+/// <summary>A grid of characters that a screen draws on; what does not fit is cut.</summary>
+internal sealed class Canvas
+{
+    private const char Ellipsis = '…';
+
+    private readonly string[] cells;
+
+    private readonly Ink[] inks;
+
+    /// <summary>An empty canvas.</summary>
+    /// <param name="width">Columns, 0 or more.</param>
+    /// <param name="height">Rows, 0 or more.</param>
+    public Canvas(int width, int height)
+    {
+        Width = Math.Max(width, 0);
+        Height = Math.Max(height, 0);
+        cells = new string[Width * Height];
+        inks = new Ink[Width * Height];
+        Array.Fill(cells, " ");
+    }
+
+    /// <summary>Columns.</summary>
+    public int Width { get; }
+
+    /// <summary>Rows.</summary>
+    public int Height { get; }
+
+    /// <summary>What stands in a cell: a character as a person sees it; empty under the right half of a wide one.</summary>
+    /// <param name="x">Column from 0.</param>
+    /// <param name="y">Row from 0.</param>
+    public string TextAt(int x, int y) => cells[(y * Width) + x];
+
+    /// <summary>Which ink a cell has.</summary>
+    /// <param name="x">Column from 0.</param>
+    /// <param name="y">Row from 0.</param>
+    public Ink InkAt(int x, int y) => inks[(y * Width) + x];
+
+    /// <summary>Writes a text; what passes the edge is cut.</summary>
+    /// <param name="x">Column of its first character.</param>
+    /// <param name="y">Row.</param>
+    /// <param name="text">The text, on one line.</param>
+    /// <param name="ink">Its ink.</param>
+    /// <returns>The column after its last character.</returns>
+    public int Write(int x, int y, string text, Ink ink = Ink.Plain)
+    {
+        var graphemes = StringInfo.GetTextElementEnumerator(text);
+        while (graphemes.MoveNext())
+        {
+            var grapheme = Shown(graphemes.GetTextElement());
+            var columns = Math.Max(grapheme.GetColumns(), 1);
+            if (y >= 0 && y < Height && x >= 0 && x + columns <= Width)
+            {
+                Set(x, y, grapheme, ink);
+                for (var covered = 1; covered < columns; covered++)
+                    Set(x + covered, y, "", ink);
+            }
+
+            x += columns;
+        }
+
+        return x;
+    }
+
+    /// <summary>Writes a text into a field: cut with an ellipsis where it is too long, filled with blanks where it is short.</summary>
+    /// <param name="x">First column of the field.</param>
+    /// <param name="y">Row.</param>
+    /// <param name="width">Columns of the field.</param>
+    /// <param name="text">The text, on one line.</param>
+    /// <param name="ink">Its ink.</param>
+    public void Field(int x, int y, int width, string text, Ink ink = Ink.Plain)
+    {
+        if (width <= 0)
+            return;
+
+        var end = Write(x, y, Cut(text, width), ink);
+        if (end < x + width)
+            Write(end, y, new string(' ', x + width - end), ink);
+    }
+
+    /// <summary>Writes a text to the right edge of a field.</summary>
+    /// <param name="x">First column of the field.</param>
+    /// <param name="y">Row.</param>
+    /// <param name="width">Columns of the field.</param>
+    /// <param name="text">The text, on one line.</param>
+    /// <param name="ink">Its ink.</param>
+    public void FieldRight(int x, int y, int width, string text, Ink ink = Ink.Plain)
+    {
+        var cut = Cut(text, width);
+        Field(x, y, width, new string(' ', Math.Max(0, width - cut.GetColumns())) + cut, ink);
+    }
+
+    /// <summary>Draws another canvas onto this one.</summary>
+    /// <param name="x">Column of its left edge.</param>
+    /// <param name="y">Row of its top edge.</param>
+    /// <param name="other">The other canvas.</param>
+    public void Paste(int x, int y, Canvas other)
+    {
+        for (var row = 0; row < other.Height; row++)
+        {
+            for (var column = 0; column < other.Width; column++)
+            {
+                if (x + column < Width && y + row < Height && x + column >= 0 && y + row >= 0)
+                    Set(x + column, y + row, other.TextAt(column, row), other.InkAt(column, row));
+            }
+        }
+    }
+
+    /// <summary>The text of a row, right-hand blanks left out.</summary>
+    /// <param name="y">Row from 0.</param>
+    public string Line(int y) => string.Concat(cells.AsSpan(y * Width, Width).ToArray()).TrimEnd();
+
+    /// <summary>All rows as text.</summary>
+    public override string ToString()
+    {
+        var text = new StringBuilder();
+        for (var y = 0; y < Height; y++)
+            text.Append(Line(y)).Append('\n');
+        return text.ToString();
+    }
+
+    private static string Cut(string text, int width)
+    {
+        if (text.GetColumns() <= width)
+            return text;
+
+        var kept = new StringBuilder();
+        var used = 0;
+        var graphemes = StringInfo.GetTextElementEnumerator(text);
+        while (graphemes.MoveNext())
+        {
+            var grapheme = graphemes.GetTextElement();
+            var columns = grapheme.GetColumns();
+            if (used + columns > width - 1)
+                break;
+            kept.Append(grapheme);
+            used += columns;
+        }
+
+        return kept.Append(Ellipsis).ToString();
+    }
+
+    // What would move the cursor or switch a mode is shown as a mark instead of being sent.
+    private static string Shown(string grapheme)
+    {
+        if (grapheme is "\t" or "\n" or "\r\n" or "\r" or "\u00A0")
+            return " ";
+        var rune = Rune.GetRuneAt(grapheme, 0);
+        return Rune.IsControl(rune) || Rune.GetUnicodeCategory(rune) == UnicodeCategory.Format ? "\uFFFD" : grapheme;
+    }
+
+    private void Set(int x, int y, string text, Ink ink)
+    {
+        cells[(y * Width) + x] = text;
+        inks[(y * Width) + x] = ink;
+    }
+}

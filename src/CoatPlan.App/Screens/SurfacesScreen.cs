@@ -1,0 +1,162 @@
+using CoatPlan.App.Desk;
+using CoatPlan.App.Wording;
+using CoatPlan.Jobs;
+
+namespace CoatPlan.App.Screens;
+
+/// <summary>The table of surfaces, and under it everything about the chosen one.</summary>
+internal static class SurfacesScreen
+{
+    private const int Gap = 1;
+
+    private const int LeastRowsBelow = 5;
+
+    private static readonly ImmutableArray<(SurfaceColumn Column, string Head, int Least, int Share)> Columns =
+    [
+        (SurfaceColumn.Piece, "Piece", 12, 4),
+        (SurfaceColumn.Count, "No", 2, 0),
+        (SurfaceColumn.Material, "Material", 9, 2),
+        (SurfaceColumn.Finish, "On it", 8, 1),
+        (SurfaceColumn.Condition, "State", 11, 4),
+        (SurfaceColumn.Area, "Area", 8, 1),
+        (SurfaceColumn.System, "System", 9, 3),
+        (SurfaceColumn.Cans, "Cans", 4, 0),
+        (SurfaceColumn.Ready, "Ready", 9, 1),
+    ];
+
+    /// <summary>Draws it.</summary>
+    /// <param name="canvas">The place's own canvas.</param>
+    /// <param name="desk">The desk.</param>
+    /// <returns>Where the chosen cell is.</returns>
+    public static Cell? Draw(Canvas canvas, JobDesk desk)
+    {
+        if (desk.Job is not { } job)
+            return null;
+
+        var fields = Fields(canvas.Width);
+        foreach (var (column, head, x, width) in fields)
+            Put(canvas, column, x, 0, width, head, Ink.Strong);
+
+        var rows = Math.Max(1, Math.Min(job.Surfaces.Length, canvas.Height - 1 - LeastRowsBelow));
+        var first = Scroll.First(desk.SurfaceAt, job.Surfaces.Length, rows);
+        Cell? chosenCell = null;
+        for (var row = 0; row < rows && first + row < job.Surfaces.Length; row++)
+        {
+            var at = first + row;
+            var surface = job.Surfaces[at];
+            var planned = desk.Plan?.Surfaces.FirstOrDefault(each => each.Id == surface.Id);
+            var chosen = at == desk.SurfaceAt;
+            if (chosen)
+                canvas.Field(0, row + 1, canvas.Width, "", Ink.Chosen);
+            foreach (var (column, _, x, width) in fields)
+            {
+                var here = chosen && column == desk.ColumnAt;
+                Put(canvas, column, x, row + 1, width, Value(column, surface, planned, job.Units), here ? Ink.ChosenCell : chosen ? Ink.Chosen : Ink.Plain);
+                if (here)
+                    chosenCell = new Cell(x, row + 1, width);
+            }
+        }
+
+        Below(canvas, rows + 2, desk, rows);
+        return chosenCell;
+    }
+
+    /// <summary>The surface and column at a point; null where there is none.</summary>
+    /// <param name="width">Columns of the place.</param>
+    /// <param name="height">Rows of the place.</param>
+    /// <param name="x">Column of the point.</param>
+    /// <param name="y">Row of the point.</param>
+    /// <param name="desk">The desk.</param>
+    public static (int Surface, SurfaceColumn Column)? At(int width, int height, int x, int y, JobDesk desk)
+    {
+        if (desk.Job is not { } job)
+            return null;
+
+        var rows = Math.Max(1, Math.Min(job.Surfaces.Length, height - 1 - LeastRowsBelow));
+        if (y < 1 || y > rows)
+            return null;
+
+        var surface = Scroll.First(desk.SurfaceAt, job.Surfaces.Length, rows) + y - 1;
+        var column = Fields(width).LastOrDefault(field => field.X <= x).Column;
+        return surface < job.Surfaces.Length ? (surface, column) : null;
+    }
+
+    private static List<(SurfaceColumn Column, string Head, int X, int Width)> Fields(int width)
+    {
+        var least = Columns.Sum(column => column.Least + Gap) - Gap;
+        var spare = Math.Max(0, width - least);
+        var shares = Columns.Sum(column => column.Share);
+        var fields = new List<(SurfaceColumn, string, int, int)>();
+        var x = 0;
+        foreach (var (column, head, columnLeast, share) in Columns)
+        {
+            var columnWidth = columnLeast + (spare * share / shares);
+            fields.Add((column, head, x, columnWidth));
+            x += columnWidth + Gap;
+        }
+
+        return fields;
+    }
+
+    private static void Put(Canvas canvas, SurfaceColumn column, int x, int y, int width, string text, Ink ink)
+    {
+        if (column is SurfaceColumn.Count or SurfaceColumn.Cans or SurfaceColumn.Area)
+            canvas.FieldRight(x, y, width, text, ink);
+        else
+            canvas.Field(x, y, width, text, ink);
+    }
+
+    private static string Value(SurfaceColumn column, JobSurface surface, Plans.PlanSurface? planned, PrintUnits units) => column switch
+    {
+        SurfaceColumn.Piece => surface.Name,
+        SurfaceColumn.Count => Written.Number(surface.Count, 0),
+        SurfaceColumn.Material => surface.Material,
+        SurfaceColumn.Finish => surface.Finish,
+        SurfaceColumn.Condition => string.Join(", ", surface.Conditions),
+        SurfaceColumn.Area => surface.Area is { } area ? Written.Area(area.SquareMeters, units)
+            : planned is null ? "shapes" : Written.Area(planned.AreaM2 / planned.Relief, units),
+        SurfaceColumn.System => surface.System,
+        SurfaceColumn.Cans => planned is null ? "" : Written.Number(planned.Cans, 1),
+        SurfaceColumn.Ready => planned is null ? "" : planned.ReadyAt is { } ready ? Clock.DayAndTime(ready) : "never",
+        _ => throw new ArgumentOutOfRangeException(nameof(column), column, "A column of the table."),
+    };
+
+    private static void Below(Canvas canvas, int y, JobDesk desk, int rows)
+    {
+        if (desk.Surface is not { } surface || desk.Job is not { } job)
+            return;
+
+        var more = job.Surfaces.Length > rows ? $"  ({desk.SurfaceAt + 1} of {job.Surfaces.Length})" : "";
+        canvas.Field(0, y, canvas.Width, $"{surface.Name}{(surface.Count > 1 ? $" ({surface.Count})" : "")}{more}", Ink.Strong);
+        var text = new Reader(canvas, y + 1);
+        text.Say($"{surface.Material}, {surface.Finish}, {string.Join(", ", surface.Conditions)}; {(surface.Stays ? "stays on the vehicle" : "comes off")}{Tag(desk)}");
+        if (desk.Planned is { } planned)
+        {
+            text.Say($"{Written.Area(planned.AreaM2, job.Units)} of true surface a piece (relief {Written.Number(planned.Relief, 2)}), {Written.Number(planned.Cans, 2)} cans before pooling; "
+                + (planned.ReadyAt is { } ready ? $"can be handled {Clock.Moment(ready)}" : "a coat could not be placed"));
+        }
+
+        foreach (var mask in surface.Masks)
+            text.Say($"mask: {mask.What}{(mask.Edge is { } edge ? $", {Written.Length(edge.Meters, job.Units)} of tape" : "")}");
+        foreach (var warning in desk.Plan?.Warnings.Where(warning => warning.Surface == surface.Id) ?? [])
+            text.Say($"! {warning.Text}", Ink.Warning);
+        Meanings(text, desk, surface, job);
+    }
+
+    // What the words in the table mean, for a person who did not choose them.
+    private static void Meanings(Reader text, JobDesk desk, JobSurface surface, Job job)
+    {
+        var catalogue = desk.Catalogue;
+        text.Skip();
+        if (job.Systems.FirstOrDefault(system => system.Key == surface.System) is { } system)
+            text.Item($"{system.Key}: ", desk.MeaningOf(system), Ink.Quiet);
+        foreach (var row in PresetTables.Conditions(catalogue).Rows.Where(row => surface.Conditions.Contains(row.Word)))
+            text.Item($"{row.Word}: ", row.Means, Ink.Quiet);
+        foreach (var row in PresetTables.Finishes(catalogue).Rows.Where(row => row.Word == surface.Finish && row.Means.Length > 0))
+            text.Item($"{row.Word}: ", row.Means, Ink.Quiet);
+        foreach (var row in PresetTables.Materials(catalogue).Rows.Where(row => row.Word == surface.Material))
+            text.Item($"{row.Word}: ", row.Means, Ink.Quiet);
+    }
+
+    private static string Tag(JobDesk desk) => desk.Planned?.Tag is { } tag ? $", tag {tag}" : "";
+}

@@ -1,0 +1,28 @@
+using CoatPlan.App.Desk;
+using Terminal.Gui.App;
+
+namespace CoatPlan.App.Screens;
+
+/// <summary>Runs the terminal UI on a desk until the person leaves.</summary>
+internal static class TerminalUi
+{
+    private static readonly TimeSpan SafeEvery = TimeSpan.FromSeconds(2);
+
+    /// <summary>Runs it on this machine's terminal.</summary>
+    /// <param name="surroundings">What it may reach.</param>
+    /// <param name="file">The job's file.</param>
+    /// <param name="workshop">Reads jobs and plans them.</param>
+    public static void Run(Surroundings surroundings, JobFile file, Workshop workshop)
+    {
+        using var app = Application.Create();
+        app.Init();
+        var desk = new JobDesk(file, workshop, work => Task.Run(work), work => app.Invoke(work));
+        using var bench = new Workbench(desk, surroundings.NoColour ? Palette.Colourless : Palette.Coloured);
+        app.AddTimeout(SafeEvery, () =>
+        {
+            desk.KeepSafe();
+            return true;
+        });
+        app.Run(bench);
+    }
+}

@@ -1,0 +1,44 @@
+using System.Text;
+using CoatPlan.Sheets.Content;
+using CoatPlan.Sheets.Pdf;
+using CoatPlan.Sheets.Text;
+
+namespace CoatPlan.App;
+
+/// <summary>Writes the sheets of a plan into a folder.</summary>
+internal static class SheetFiles
+{
+    /// <summary>Writes every sheet as PDF and as text.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="folder">The folder; made where it does not exist.</param>
+    /// <param name="paper">The paper.</param>
+    /// <returns>The paths that were written.</returns>
+    /// <exception cref="BadInputException">The folder cannot be written to.</exception>
+    public static ImmutableArray<string> Write(Plan plan, string folder, PaperSize paper)
+    {
+        try
+        {
+            Directory.CreateDirectory(folder);
+            var written = ImmutableArray.CreateBuilder<string>();
+            foreach (var sheet in SheetSet.Of(plan))
+            {
+                // Dated by the job and not by the clock: the same job gives the same bytes.
+                written.Add(Put(folder, $"{sheet.Name}.pdf", PdfSheet.Write(sheet, paper, plan.Start)));
+                written.Add(Put(folder, $"{sheet.Name}.txt", Encoding.UTF8.GetBytes(TextSheet.Write(sheet))));
+            }
+
+            return written.ToImmutable();
+        }
+        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        {
+            throw new BadInputException($"{folder}: cannot be written to: {exception.Message.ReplaceLineEndings(" ")}");
+        }
+    }
+
+    private static string Put(string folder, string name, byte[] content)
+    {
+        var path = Path.Combine(folder, name);
+        AtomicFile.Write(path, content);
+        return path;
+    }
+}

@@ -1,0 +1,87 @@
+using CoatPlan.App.Desk;
+using CoatPlan.Jobs;
+using CoatPlan.Tests.Plans;
+
+namespace CoatPlan.Tests.Desk;
+
+public sealed class ReplannerTests
+{
+    private readonly Queue<Action> background = new();
+
+    private readonly List<string> planned = [];
+
+    private readonly List<string> shown = [];
+
+    [Fact]
+    public void Only_the_newest_of_the_jobs_that_wait_is_planned()
+    {
+        var replanner = Replanner();
+        foreach (var name in new[] { "a", "b", "c", "d" })
+            Want(replanner, name);
+
+        while (background.TryDequeue(out var work))
+            work();
+
+        planned.ShouldBe(["a", "d"]);
+    }
+
+    [Fact]
+    public void An_older_plan_is_never_shown_after_a_newer_job_arrived()
+    {
+        var replanner = Replanner();
+        Want(replanner, "old");
+        Want(replanner, "new");
+
+        while (background.TryDequeue(out var work))
+            work();
+
+        shown.ShouldBe(["new"]);
+        replanner.Busy.ShouldBeFalse();
+    }
+
+    [Fact]
+    public void An_error_of_the_planner_arrives_as_an_answer()
+    {
+        Exception? seen = null;
+        var replanner = new Replanner(_ => throw new InvalidOperationException("broken"), static work => work(), static work => work());
+
+        replanner.Want(Job("a"), (_, trouble) => seen = trouble);
+
+        seen.ShouldNotBeNull().Message.ShouldBe("broken");
+        replanner.Busy.ShouldBeFalse();
+    }
+
+    [Fact]
+    public void After_cancelling_nothing_arrives_and_the_next_job_is_planned()
+    {
+        var replanner = Replanner();
+        Want(replanner, "a");
+        replanner.Cancel();
+        background.Dequeue()();
+        shown.ShouldBeEmpty();
+
+        Want(replanner, "b");
+        background.Dequeue()();
+
+        shown.ShouldBe(["b"]);
+    }
+
+    private Replanner Replanner() => new(
+        job =>
+        {
+            planned.Add(job.Job.Name);
+            return SamplePlan.Weekend();
+        },
+        background.Enqueue,
+        static work => work());
+
+    private void Want(Replanner replanner, string name) => replanner.Want(Job(name), (_, _) => shown.Add(name));
+
+    private static ReadyJob Job(string name) => new(new Job
+    {
+        Name = name,
+        Start = SamplePlan.At(14, 16, 0),
+        Place = new Place { Weather = new HourlyWeather { Path = "" } },
+        Crew = new Crew { People = 1, Hours = [] },
+    }, null!, null, Trade.Standard);
+}

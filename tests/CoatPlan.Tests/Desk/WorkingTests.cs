@@ -1,0 +1,75 @@
+using CoatPlan.App.Desk;
+using CoatPlan.Jobs;
+using CoatPlan.Plans;
+
+namespace CoatPlan.Tests.Desk;
+
+public sealed class WorkingTests
+{
+    private static readonly PlanLimits Limits = new(10, 32, 10, 49, 0, 0.85, 3);
+
+    [Fact]
+    public void A_step_that_is_ticked_is_done_at_its_real_time_and_the_rest_moves()
+    {
+        var desk = Desks.Planned();
+        desk.Do(Word.GoSequence);
+        var first = desk.Step.ShouldNotBeNull();
+        var later = first.End.PlusMinutes(45);
+
+        desk.Do(Word.Mark);
+        desk.Take($"{later:HH:mm}").ShouldBeTrue();
+        desk.Take("took longer").ShouldBeTrue();
+
+        desk.Job!.Done.ShouldHaveSingleItem().At.ShouldBe(later);
+        desk.Job.Done[0].Note.ShouldBe("took longer");
+        desk.Job.AsOf.ShouldBe(later);
+        desk.Plan!.Steps.Where(step => !step.Done).ShouldAllBe(step => step.Start >= later);
+        desk.Do(Word.Undo);
+        desk.Text.ShouldBe(Desks.SmallJob);
+    }
+
+    [Fact]
+    public void A_time_that_is_none_is_refused()
+    {
+        var desk = Desks.Small();
+        desk.Do(Word.GoSequence);
+        desk.Do(Word.Mark);
+
+        desk.Take("late").ShouldBeFalse();
+
+        desk.Typing.ShouldNotBeNull().Complaint.ShouldNotBeNull().ShouldContain("late");
+    }
+
+    [Theory]
+    [InlineData("68 F, 61 F, 55 %", true)]
+    [InlineData("20 C, 16 °C, 55 %", true)]
+    [InlineData("68 F, 48 F, 40 %", false)]
+    [InlineData("68 F, 52 F, 60 %", false)]
+    [InlineData("68 F, 66 F, 90 %", false)]
+    [InlineData("95 F, 80 F, 30 %", false)]
+    public void Readings_are_compared_with_the_limits(string readings, bool go)
+    {
+        GoNoGo.Of(Limits, readings, PrintUnits.Us).ShouldNotBeNull().IsGo.ShouldBe(go);
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("68, 61, 55")]
+    [InlineData("68 F, 61 F")]
+    [InlineData("68 F, 61 F, 155 %")]
+    [InlineData("680 F, 61 F, 55 %")]
+    public void Readings_that_cannot_be_read_are_no_judgement(string readings)
+    {
+        GoNoGo.Of(Limits, readings, PrintUnits.Us).ShouldBeNull();
+    }
+
+    [Fact]
+    public void Metal_near_the_dew_point_is_told_with_its_distance()
+    {
+        // 20 °C at 60 %: dew point 12.0 °C. Source: Magnus form with the coefficients of WMO-No. 8.
+        var judged = GoNoGo.Of(Limits, "20 C, 14 C, 60 %", PrintUnits.Metric).ShouldNotBeNull();
+
+        judged.IsGo.ShouldBeFalse();
+        judged.Says[0].ShouldStartWith("OUTSIDE: metal is 2 °C above the dew point of 12 °C");
+    }
+}

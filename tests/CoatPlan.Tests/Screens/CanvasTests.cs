@@ -1,0 +1,60 @@
+using CoatPlan.App.Screens;
+
+namespace CoatPlan.Tests.Screens;
+
+public sealed class CanvasTests
+{
+    [Fact]
+    public void What_does_not_fit_is_cut()
+    {
+        var canvas = new Canvas(5, 1);
+
+        canvas.Write(-1, 0, "abcdefgh");
+        canvas.Write(0, 3, "below");
+
+        canvas.Line(0).ShouldBe("bcdef");
+    }
+
+    [Fact]
+    public void A_field_ends_with_an_ellipsis_where_its_text_is_too_long()
+    {
+        var canvas = new Canvas(10, 1);
+
+        canvas.Field(0, 0, 6, "Inner fender");
+
+        canvas.Line(0).ShouldBe("Inner…");
+    }
+
+    [Fact]
+    public void A_wide_character_takes_two_columns()
+    {
+        var canvas = new Canvas(6, 1);
+
+        canvas.Write(0, 0, "漆a漆漆");
+
+        canvas.Line(0).ShouldBe("漆a漆");
+        canvas.TextAt(2, 0).ShouldBe("a");
+    }
+
+    [Fact]
+    public void A_letter_and_its_accent_are_one_character()
+    {
+        var canvas = new Canvas(4, 1);
+
+        canvas.Write(0, 0, "e\u0301x");
+
+        canvas.TextAt(0, 0).ShouldBe("e\u0301");
+        canvas.TextAt(1, 0).ShouldBe("x");
+    }
+
+    [Fact]
+    public void No_control_character_gets_through()
+    {
+        var canvas = new Canvas(8, 1);
+
+        canvas.Write(0, 0, "a\e[2J\tb\u202Ec");
+
+        canvas.Line(0).ShouldNotContain('\e');
+        canvas.Line(0).ShouldNotContain('\u202E');
+    }
+}

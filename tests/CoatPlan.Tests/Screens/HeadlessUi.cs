@@ -1,0 +1,87 @@
+using CoatPlan.App;
+using CoatPlan.App.Desk;
+using CoatPlan.App.Screens;
+using Terminal.Gui.App;
+using Terminal.Gui.Input;
+using Terminal.Gui.Testing;
+using Terminal.Gui.Time;
+
+namespace CoatPlan.Tests.Screens;
+
+/// <summary>The real terminal UI without a terminal: keys in, text out.</summary>
+internal sealed class HeadlessUi : IDisposable
+{
+    private readonly IApplication app;
+
+    private readonly Workbench bench;
+
+    private readonly SessionToken session;
+
+    public HeadlessUi(JobFile file, Workshop workshop, int width = 80, int height = 24, Palette? palette = null)
+    {
+        app = Application.Create(new VirtualTimeProvider());
+        app.Init("ansi");
+        app.Driver!.SetScreenSize(width, height);
+        Desk = new JobDesk(file, workshop, static work => work(), static work => work());
+        bench = new Workbench(Desk, palette ?? Palette.Colourless);
+        session = app.Begin(bench)!;
+        Draw();
+    }
+
+    public JobDesk Desk { get; }
+
+    public string Screen
+    {
+        get
+        {
+            Draw();
+            return app.Driver!.ToString()!;
+        }
+    }
+
+    /// <summary>The screen with blanks at line ends left out, as it is kept in docs.</summary>
+    public string Picture => string.Join('\n', Screen.Split('\n').Select(line => line.TrimEnd())).TrimEnd() + "\n";
+
+    public string Ansi
+    {
+        get
+        {
+            Draw();
+            return app.Driver!.ToAnsi();
+        }
+    }
+
+    public void Press(params Key[] keys)
+    {
+        foreach (var key in keys)
+        {
+            app.InjectKey(key);
+            Draw();
+        }
+    }
+
+    public void Type(string text) => Press([.. text.Select(character => new Key(character))]);
+
+    /// <summary>Lets what was put off happen.</summary>
+    public void Idle()
+    {
+        app.RaiseIteration();
+        app.TimedEvents?.RunTimers();
+        Draw();
+    }
+
+    public void Resize(int width, int height)
+    {
+        app.Driver!.SetScreenSize(width, height);
+        Draw();
+    }
+
+    public void Dispose()
+    {
+        app.End(session);
+        bench.Dispose();
+        app.Dispose();
+    }
+
+    private void Draw() => app.LayoutAndDraw(true);
+}
