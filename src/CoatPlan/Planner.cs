@@ -21,7 +21,8 @@ public static class Planner
 
     /// <summary>The plan of a job.</summary>
     /// <param name="ready">The job, read and checked.</param>
-    public static Plan Plan(ReadyJob ready)
+    /// <param name="depth">How far to search for an earlier finish.</param>
+    public static Plan Plan(ReadyJob ready, SearchDepth depth = SearchDepth.Full)
     {
         ArgumentNullException.ThrowIfNull(ready);
         var (job, labels, trade, catalogue) = (ready.Job, ready.Labels, ready.Trade, ready.Trade.Catalogue);
@@ -30,7 +31,7 @@ public static class Planner
         var sequence = PrepSequence.Build(job, catalogue, labels, surfaces, trade.Prep);
         var coats = PaintWork.Of(job, surfaces, labels, catalogue);
         var climate = PlaceClimate.Of(job.Place, job.Start, ClimateFigures.Of(catalogue), ready.Forecast);
-        var dated = Timetabling.Date(job, sequence, coats, climate, catalogue);
+        var dated = Timetabling.Date(job, sequence, coats, climate, catalogue, depth);
         var sprayed = Sprayed(dated);
         var supplies = PaintSupplies.Of(PaintDemand.Count(job, coats, sprayed, labels, catalogue.Figures), job.Have);
         var consumables = Consumables.Of(job, surfaces, OperationsAtOneStation(dated), coats, sprayed, catalogue);

@@ -14,20 +14,33 @@ internal static class Arrangement
     private const int MostAlternatives = 24;
     private const int LargeNetwork = 1500;
 
+    // An earlier finish that nobody would notice is not looked for.
+    private const int WorthLookingMinutes = 15;
+
     // Enough passes that more of them seldom move the finish of a job; the exact search is for small networks only.
-    private static readonly Effort Whole = new(200, 3_000);
+    private static readonly Effort Whole = new(600, 5_000);
     private static readonly Effort Alternative = new(4, 0);
 
     /// <summary>Arranges a job.</summary>
-    public static Arranged Arrange(Draft first, Workplace place, Func<Batch, ImmutableArray<Batch>> halve)
+    public static Arranged Arrange(Draft first, Workplace place, Func<Batch, ImmutableArray<Batch>> halve, SearchDepth depth)
     {
         var found = Feasible(first, place, halve, Alternative);
-        if (found.Outcome.Schedule is null)
+        if (found.Outcome.Schedule is null || depth == SearchDepth.Quick)
             return found;
 
-        found = Improve(found, place, halve);
-        return Feasible(found.Draft, place, halve, FinalEffort(found));
+        if (MayFinishEarlier(found, first, place))
+            found = Improve(found, place, halve);
+        return Again(found, place, halve, depth);
     }
+
+    /// <summary>Arranges a job once more in other air, from what was decided in the air before.</summary>
+    public static Arranged Again(Arranged before, Workplace place, Func<Batch, ImmutableArray<Batch>> halve, SearchDepth depth) =>
+        Feasible(before.Draft, place, halve, depth == SearchDepth.Full ? FinalEffort(before) : Alternative);
+
+    // Against a bound that leaves every window open: other windows cannot bring in more than the distance to it.
+    private static bool MayFinishEarlier(Arranged found, Draft first, Workplace place) =>
+        found.Drawn.Nodes.Length <= SmallNetwork
+        && found.Outcome.Schedule!.Finish - Scheduler.Schedule(Relaxation.Of(first, place), Effort.Draft).LowerBound > WorthLookingMinutes;
 
     private static Effort FinalEffort(Arranged found) =>
         found.Drawn.Nodes.Length <= LargeNetwork ? Whole : Alternative;
@@ -102,9 +115,6 @@ internal static class Arrangement
     // Whether a layer is better spread over the label's later windows is tried layer by layer, and kept where the job finishes earlier.
     private static Arranged Improve(Arranged found, Workplace place, Func<Batch, ImmutableArray<Batch>> halve)
     {
-        if (found.Drawn.Nodes.Length > SmallNetwork)
-            return found;
-
         var best = found;
         foreach (var alternative in Alternatives(found.Draft, place).Take(MostAlternatives))
         {

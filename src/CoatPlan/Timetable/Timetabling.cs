@@ -19,7 +19,8 @@ public static class Timetabling
     /// <param name="coats">Its coats.</param>
     /// <param name="climate">The air it is done in.</param>
     /// <param name="catalogue">What the trade knows.</param>
-    public static DatedJob Date(Job job, Sequence sequence, Coats coats, PlaceClimate climate, Catalogue catalogue)
+    /// <param name="depth">How far to search.</param>
+    public static DatedJob Date(Job job, Sequence sequence, Coats coats, PlaceClimate climate, Catalogue catalogue, SearchDepth depth)
     {
         ArgumentNullException.ThrowIfNull(job);
         ArgumentNullException.ThrowIfNull(sequence);
@@ -48,14 +49,14 @@ public static class Timetabling
         var first = Draft.Of(batching.Batches(place.Stations));
         place = place with { ClearingMinutes = PurgeTimes.ClearingMinutes(job, first.Batches.SelectMany(batch => batch.Coats), catalogue) };
 
-        var (arranged, settled) = WithHeater(first, place, batching, climate, catalogue);
+        var (arranged, settled) = WithHeater(first, place, batching, climate, catalogue, depth);
         return Dated(arranged, settled, first);
     }
 
     private static (Arranged Arranged, Workplace Place) WithHeater(
-        Draft first, Workplace place, Batching batching, PlaceClimate climate, Catalogue catalogue)
+        Draft first, Workplace place, Batching batching, PlaceClimate climate, Catalogue catalogue, SearchDepth depth)
     {
-        var arranged = Arrangement.Arrange(first, place, batching.Halve);
+        var arranged = Arrangement.Arrange(first, place, batching.Halve, depth);
         if (!climate.HasOpenHeater)
             return (arranged, place);
 
@@ -63,7 +64,7 @@ public static class Timetabling
         for (var round = 0; round < HeaterRounds; round++)
         {
             place = place with { AirAround = new AirAround(climate.WithHeaterOff(offs), place.Job, catalogue) };
-            arranged = Arrangement.Arrange(first, place, batching.Halve);
+            arranged = Arrangement.Again(arranged, place, batching.Halve, depth);
             var next = HeaterOffs(arranged, place);
             if (next.SequenceEqual(offs))
                 return (arranged, place);
@@ -72,7 +73,7 @@ public static class Timetabling
 
         var never = new HeaterOff(offs.IsEmpty ? 0 : offs.Min(off => off.From));
         place = place with { AirAround = new AirAround(climate.WithHeaterOff([never]), place.Job, catalogue) };
-        return (Arrangement.Arrange(first, place, batching.Halve), place);
+        return (Arrangement.Again(arranged, place, batching.Halve, depth), place);
     }
 
     private static ImmutableArray<HeaterOff> HeaterOffs(Arranged arranged, Workplace place) =>
