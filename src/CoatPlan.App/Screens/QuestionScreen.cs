@@ -16,7 +16,7 @@ internal static class QuestionScreen
         for (var at = 0; at < question.Answers.Length; at++)
         {
             var chosen = at == question.At;
-            text.Say($"{(chosen ? ">" : " ")} {question.Answers[at].Letter}  {question.Answers[at].Says}", chosen ? Ink.ChosenCell : Ink.Plain);
+            text.Item($"{(chosen ? ">" : " ")} {question.Answers[at].Letter}  ", question.Answers[at].Says, chosen ? Ink.ChosenCell : Ink.Plain);
         }
 
         text.Skip();
