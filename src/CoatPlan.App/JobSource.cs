@@ -37,7 +37,7 @@ internal static class JobSource
         return new Workshop(
             trade,
             (text, name, file) => JobIntake.Read(text, name, trade, forecast => Forecast(file, forecast)),
-            Planner.Plan);
+            ready => Planner.Plan(ready));
     }
 
     /// <summary>The presets in use.</summary>
