@@ -1,0 +1,32 @@
+using System.Text.Json;
+using CoatPlan.Tests.Validator;
+
+namespace CoatPlan.Tests.Properties;
+
+/// <summary>What the program makes of the text of a job.</summary>
+internal sealed record DrawnPlan(Plan Plan, string Json)
+{
+    /// <summary>The plan of a job; null where the text is no job.</summary>
+    public static DrawnPlan? Of(string text, string? hours, out string problems)
+    {
+        var intake = JobIntake.Read(text, "drawn.job.yaml", Trade.Standard, path => hours is null ? FileText.Unreadable("there is none") : FileText.Of(hours));
+        problems = string.Join('\n', intake.Problems);
+        if (intake.Ready is not { } ready)
+        {
+            return null;
+        }
+
+        var plan = Planner.Plan(ready);
+        return new DrawnPlan(plan, PlanJson.Write(plan));
+    }
+
+    /// <summary>The plan of a job that is known to be one.</summary>
+    public static DrawnPlan Of(DrawnJob job, double areaFactor = 1, double colderF = 0) =>
+        Of(job.Text(areaFactor, colderF), job.Hours, out string problems) ?? throw new ShouldAssertException($"no job:\n{problems}\n{job}");
+
+    public ImmutableArray<Violation> Violations(string text, string? hours)
+    {
+        using var document = JsonDocument.Parse(Json);
+        return PlanValidator.Check(document.RootElement, text, hours);
+    }
+}
