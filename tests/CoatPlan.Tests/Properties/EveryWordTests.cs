@@ -24,7 +24,7 @@ public class EveryWordTests
         "white corrosion", "burnt", "opening", "wiring", "plastic", "glass", "thread", "ground", "sealing face", "mating face", "friction face", "bolt seat", "sensor", "plate", "moving part",
         "fluid", "flammable", "isocyanate", "chromate", "lead", "zinc", "acid", "irritant", "sensitiser", "brake reservoir", "fuel line", "airbag", "air-conditioning line", "hot part",
         "aerosol", "brush", "spray gun", "solvent", "oxidation", "waterborne", "moisture", "two-part", "scuff", "wait", "strip", "vertical", "level", "mixed", "positive", "negative", "casting",
-        "bracket", "good", "fair", "poor", "black", "dark", "mid", "light", "white", "none", "open", "metric",
+        "bracket", "good", "fair", "poor", "black", "dark", "mid", "light", "white", "none", "sealed", "metric",
     ];
 
     [Fact]
@@ -47,7 +47,7 @@ public class EveryWordTests
 
     [Theory]
     [InlineData("room: {length: 24 ft, width: 20 ft, height: 9 ft}", "volume: 120 m3")]
-    [InlineData("heater: open", "heater: sealed")]
+    [InlineData("heater: sealed", "heater: open")]
     [InlineData("daily: {low: 58 °F, high: 78 °F, dew-point: 44 °F}", "daily: {low: 58 °F, high: 78 °F, humidity: 45 %}")]
     [InlineData("daily: {low: 58 °F, high: 78 °F, dew-point: 44 °F}", "steady: {air: 70 °F, humidity: 50 %}")]
     [InlineData("tax-on: materials", "tax-on: all")]

@@ -3,7 +3,7 @@ namespace CoatPlan.Tests.Properties;
 /// <summary>Every plan of a drawn job keeps the contract; a failure names the seed and the shortest text that still fails.</summary>
 public class PlansPassTheValidator
 {
-    private const int Jobs = 40;
+    private const int Jobs = 30;
 
     [Fact]
     public void Every_plan_passes_the_validator()
