@@ -1,6 +1,7 @@
 using CoatPlan.Jobs;
 using CoatPlan.Presets;
 using CoatPlan.Problems;
+using CoatPlan.Timetable;
 
 namespace CoatPlan.App;
 
@@ -37,6 +38,7 @@ internal static class JobSource
         return new Workshop(
             trade,
             (text, name, file) => JobIntake.Read(text, name, trade, forecast => Forecast(file, forecast)),
+            ready => Planner.Plan(ready, SearchDepth.Quick),
             ready => Planner.Plan(ready));
     }
 

@@ -17,6 +17,8 @@ internal sealed class JobDesk
 
     private readonly Workshop workshop;
 
+    private readonly Replanner sketcher;
+
     private readonly Replanner replanner;
 
     private readonly History history;
@@ -34,6 +36,7 @@ internal sealed class JobDesk
     {
         File = file;
         this.workshop = workshop;
+        sketcher = new Replanner(workshop.Sketch, background, foreground);
         replanner = new Replanner(workshop.Plan, background, foreground);
         history = new History(file.Text);
         Reading = workshop.Read(file.Text, file.Name, file.Path);
@@ -63,7 +66,10 @@ internal sealed class JobDesk
     public Plan? Plan { get; private set; }
 
     /// <summary>Whether a plan of the newest text is being made.</summary>
-    public bool Planning => replanner.Busy;
+    public bool Planning => sketcher.Busy;
+
+    /// <summary>Whether the newest plan is still being made better.</summary>
+    public bool Improving => replanner.Busy;
 
     /// <summary>Why the newest text could not be planned, where that is an error of the program; null otherwise.</summary>
     public string? Trouble { get; private set; }
@@ -900,19 +906,28 @@ internal sealed class JobDesk
 
     private void Replan()
     {
+        replanner.Cancel();
         if (Reading.Ready is not { } ready)
         {
-            replanner.Cancel();
+            sketcher.Cancel();
             return;
         }
 
-        replanner.Want(ready, (plan, trouble) =>
+        // The effect of a change is shown at once; the best plan follows when it is found.
+        sketcher.Want(ready, (plan, trouble) =>
         {
-            Plan = plan ?? Plan;
-            Trouble = trouble?.Message;
-            KeepInside();
-            Changed?.Invoke();
+            Show(plan, trouble);
+            if (trouble is null)
+                replanner.Want(ready, Show);
         });
+    }
+
+    private void Show(Plan? plan, Exception? trouble)
+    {
+        Plan = plan ?? Plan;
+        Trouble = trouble?.Message;
+        KeepInside();
+        Changed?.Invoke();
     }
 
     private void Save()

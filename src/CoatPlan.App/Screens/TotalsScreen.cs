@@ -29,6 +29,8 @@ internal static class TotalsScreen
         var parts = new List<string>();
         if (desk.Planning)
             parts.Add("planning...");
+        else if (desk.Improving)
+            parts.Add("improving...");
         parts.Add(Finish(plan));
         parts.Add($"{Written.Count(plan.Supplies.Sum(supply => supply.Cans), "can", "cans")} ({plan.Supplies.Sum(supply => supply.Buy)} to buy)");
         if (Price(plan, desk.Job) is { } price)
