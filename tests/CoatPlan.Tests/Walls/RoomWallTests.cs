@@ -13,6 +13,16 @@ public class RoomWallTests
     }
 
     [Fact]
+    public void Every_allowed_arrow_is_used()
+    {
+        var used = s_core.Uses.Select(use => (From: Rooms.Of(use.FromNamespace, "CoatPlan"), To: Rooms.Of(use.ToNamespace, "CoatPlan"))).ToHashSet();
+
+        var idle = Rooms.Arrows.SelectMany(arrow => arrow.MayName.Where(name => !used.Contains((arrow.Room, name))).Select(name => $"{arrow.Room} to {name}"));
+
+        idle.ShouldBeEmpty("an arrow that nothing uses is taken out of the table");
+    }
+
+    [Fact]
     public void Every_allowed_arrow_points_up()
     {
         string[] order = [.. Rooms.Arrows.Select(arrow => arrow.Room)];
