@@ -14,11 +14,15 @@ internal static class Arrangement
     private const int MostAlternatives = 24;
     private const int LargeNetwork = 1500;
 
+    // What the scheduling room's exact search takes on.
+    private const int ExactNetwork = 120;
+
     // An earlier finish that nobody would notice is not looked for.
     private const int WorthLookingMinutes = 15;
 
     // Enough passes that more of them seldom move the finish of a job; the exact search is for small networks only.
     private static readonly Effort Whole = new(600, 5_000);
+    private static readonly Effort Medium = new(200, 0);
     private static readonly Effort Alternative = new(4, 0);
 
     /// <summary>Arranges a job.</summary>
@@ -43,7 +47,12 @@ internal static class Arrangement
         && found.Outcome.Schedule!.Finish - Scheduler.Schedule(Relaxation.Of(first, place), Effort.Draft).LowerBound > WorthLookingMinutes;
 
     private static Effort FinalEffort(Arranged found) =>
-        found.Drawn.Nodes.Length <= LargeNetwork ? Whole : Alternative;
+        found.Drawn.Nodes.Length switch
+        {
+            <= ExactNetwork => Whole,
+            <= LargeNetwork => Medium,
+            _ => Alternative,
+        };
 
     private static Arranged Feasible(Draft draft, Workplace place, Func<Batch, ImmutableArray<Batch>> halve, Effort effort)
     {
