@@ -29,8 +29,16 @@ public static class WashDrying
     public static int? BlownOff(SurfaceCurve metal, int from, ClimateFigures figures)
     {
         ArgumentNullException.ThrowIfNull(figures);
-        return Reaches(metal, from, figures.BlownDrying, JobDefaults.LabelAir, JobDefaults.LabelHumidity);
+        return Dries(metal, from, figures.BlownDrying);
     }
+
+    /// <summary>When water is gone that takes so long at the air and humidity at which labels hold, 70 °F and 50 %.</summary>
+    /// <param name="metal">The piece.</param>
+    /// <param name="from">When it began to dry, minutes from the job's start.</param>
+    /// <param name="time">How long it takes there, zero or more.</param>
+    /// <returns>Minutes from the job's start, rounded up, not sooner than the time; null: not within 400 days of the start.</returns>
+    public static int? Dries(SurfaceCurve metal, int from, Duration time) =>
+        Reaches(metal, from, time, JobDefaults.LabelAir, JobDefaults.LabelHumidity);
 
     private static int? Reaches(SurfaceCurve metal, int from, Duration time, Temperature atAir, Ratio atHumidity)
     {

@@ -61,7 +61,7 @@ internal sealed class SurfaceAir
     /// <summary>When the wait after an operation is over on every piece.</summary>
     public int DriesOff(Prep.OperationWait wait, int end) => wait.Kind switch
     {
-        Prep.WaitKind.WashDry => metals.Max(metal => WashDrying.Drained(metal, end, climate.Figures) ?? Never),
+        Prep.WaitKind.WashDry => metals.Max(metal => WashDrying.Dries(metal, end, wait.Time) ?? Never),
         Prep.WaitKind.SolventFlash => metals.Max(metal => WipeFlash.Reaches(metal, end, climate.Figures) ?? Never),
         _ => end + (int)Math.Ceiling(wait.Time.TotalMinutes),
     };
