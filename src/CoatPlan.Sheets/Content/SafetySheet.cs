@@ -17,20 +17,13 @@ public static class SafetySheet
             "Masking & safety",
             plan.Job,
             [
-                .. Respirator(plan),
-                .. Air(plan, words),
+                new Heading("Breathe through"),
+                new Notice(plan.Respirator.Kind),
                 .. Masking(plan, words),
-                .. LabelWords(plan),
-                .. Cautions(plan),
+                new Columns([new Bullets(plan.Respirator.Why), .. Air(plan, words), .. Tape(plan), .. LabelWords(plan), .. Cautions(plan)]),
+                .. Deferral(plan),
             ]);
     }
-
-    private static IEnumerable<Block> Respirator(Plan plan) =>
-    [
-        new Heading("Breathe through"),
-        new Notice(plan.Respirator.Kind),
-        new Bullets(plan.Respirator.Why),
-    ];
 
     private static IEnumerable<Block> Air(Plan plan, PlanWords words)
     {
@@ -69,9 +62,16 @@ public static class SafetySheet
                     mask.EdgeM is { } edge ? words.Length(edge) : "",
                     mask.AreaM2 is { } area ? words.Area(area) : "")),
             ]);
+    }
+
+    private static IEnumerable<Block> Tape(Plan plan)
+    {
         var tape = TapeTimes(plan).ToImmutableArray();
-        if (!tape.IsEmpty)
-            yield return new Bullets(tape);
+        if (tape.IsEmpty)
+            yield break;
+
+        yield return new Heading("Tape");
+        yield return new Bullets(tape);
     }
 
     private static IEnumerable<string> TapeTimes(Plan plan)
@@ -111,11 +111,21 @@ public static class SafetySheet
         }
     }
 
-    private static IEnumerable<Block> Cautions(Plan plan) =>
-    [
-        new Heading("Mind"),
-        new Bullets([.. plan.Cautions.Select(caution => $"{caution.Text} ({caution.Source})")]),
-    ];
+    private static IEnumerable<Block> Cautions(Plan plan)
+    {
+        if (plan.Cautions.Length < 2)
+            yield break;
+
+        yield return new Heading("Mind");
+        yield return new Bullets([.. plan.Cautions.SkipLast(1).Where(caution => !WorkSheet.IsForVehicle(caution)).Select(CautionLine.Of), CautionLine.Legend]);
+    }
+
+    // The deferral is the plan's last caution, and the last line of the sheet.
+    private static IEnumerable<Block> Deferral(Plan plan)
+    {
+        if (plan.Cautions.LastOrDefault() is { } deferral)
+            yield return new Paragraph(deferral.Text);
+    }
 
     private static PlanAirStep? Worst(Plan plan, Func<PlanAirStep, double> of) => plan.Air.ByStep.MaxBy(of);
 

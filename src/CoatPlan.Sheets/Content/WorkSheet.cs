@@ -5,6 +5,10 @@ namespace CoatPlan.Sheets.Content;
 /// <summary>The work sheet: what to do and when, with boxes to tick and room for what was really done and read.</summary>
 public static class WorkSheet
 {
+    // Told where the work on the vehicle is told; everything else hangs on the wall.
+    private static readonly ImmutableHashSet<string> VehicleCautions =
+        ImmutableHashSet.Create(StringComparer.Ordinal, "battery", "hot-cap", "coolant", "wheel", "sparks", "chlorinated", "first-warm-up", "check-brakes");
+
     /// <summary>What the sheet says.</summary>
     /// <param name="plan">The plan.</param>
     public static Sheet Of(Plan plan)
@@ -13,6 +17,9 @@ public static class WorkSheet
         var words = new PlanWords(plan);
         return new Sheet("work", "Work", plan.Job, [.. Head(plan), .. Steps(plan, words), .. Foot(plan)]);
     }
+
+    /// <summary>Whether a caution belongs to the work on the vehicle and not to the wall.</summary>
+    internal static bool IsForVehicle(PlanCaution caution) => VehicleCautions.Contains(caution.Code);
 
     private static IEnumerable<Block> Head(Plan plan)
     {
@@ -29,6 +36,13 @@ public static class WorkSheet
         {
             yield return new Heading("Before you start");
             yield return new Bullets([.. plan.Warnings.Select(warning => warning.Text)]);
+        }
+
+        var vehicle = plan.Cautions.Where(IsForVehicle).Select(CautionLine.Of).ToImmutableArray();
+        if (!vehicle.IsEmpty)
+        {
+            yield return new Heading("At the vehicle");
+            yield return new Bullets([.. vehicle, CautionLine.Legend]);
         }
     }
 
@@ -48,7 +62,7 @@ public static class WorkSheet
         return new WorkStep(
             PlanWords.Span(step.Start, step.End),
             station + step.Title,
-            words.Names(step.Surfaces),
+            step.Coat is null ? "" : words.Names(step.Surfaces),
             [.. Details(step, plan)],
             [.. Readings(step, words)]);
     }

@@ -7,10 +7,15 @@ internal static class PdfBlocks
 {
     private const double Gap = 4;
     private const double Indent = 12;
+    private const double Dot = 8;
     private const double TickBox = 10;
     private const double WritingWidth = 56;
 
-    public static void Draw(SheetPen pen, Block block)
+    /// <summary>Draws a block.</summary>
+    /// <param name="pen">The pen.</param>
+    /// <param name="block">The block.</param>
+    /// <param name="smallType">Size of the type in columns, points.</param>
+    public static void Draw(SheetPen pen, Block block, double smallType)
     {
         switch (block)
         {
@@ -18,7 +23,7 @@ internal static class PdfBlocks
                 Draw(pen, heading);
                 break;
             case Paragraph paragraph:
-                pen.Text(paragraph.Text, SheetPen.Body);
+                pen.Text(paragraph.Text, pen.Body);
                 pen.Space(Gap);
                 break;
             case Notice notice:
@@ -30,6 +35,9 @@ internal static class PdfBlocks
             case Grid grid:
                 PdfGrid.Draw(pen, grid);
                 break;
+            case Columns columns:
+                pen.InColumns(smallType, (2 * SheetPen.LineOf(pen.Body)) - Gap, () => columns.Parts.ToList().ForEach(part => Draw(pen, part, smallType)));
+                break;
             case WorkStep step:
                 Draw(pen, step);
                 break;
@@ -40,24 +48,24 @@ internal static class PdfBlocks
 
     private static void Draw(SheetPen pen, Heading heading)
     {
-        pen.Need(3 * SheetPen.LineOf(SheetPen.Head));
+        pen.Need(3 * SheetPen.LineOf(pen.Head));
         pen.Space(Gap);
         pen.Mark(heading.Text);
-        pen.Text(heading.Text, SheetPen.Head);
+        pen.Text(heading.Text, pen.Head);
         pen.Space(Gap / 2);
     }
 
     private static void Draw(SheetPen pen, Notice notice)
     {
-        var lines = pen.Lines(notice.Text, SheetPen.Strong, pen.Width - 2 * Indent);
-        var height = lines.Length * SheetPen.LineOf(SheetPen.Strong) + 2 * Gap;
+        var lines = pen.Lines(notice.Text, SheetPen.Large, pen.Width - 2 * Indent);
+        var height = lines.Length * SheetPen.LineOf(SheetPen.Large) + 2 * Gap;
         pen.Need(height + Gap);
-        pen.Box(SheetPen.Left, pen.Y, pen.Width, height);
+        pen.Box(pen.Left, pen.Y, pen.Width, height);
         pen.Space(Gap);
         foreach (var line in lines)
         {
-            pen.Line(line, SheetPen.Strong, SheetPen.Left + Indent);
-            pen.Space(SheetPen.LineOf(SheetPen.Strong));
+            pen.Line(line, SheetPen.Large, pen.Left + Indent);
+            pen.Space(SheetPen.LineOf(SheetPen.Large));
         }
 
         pen.Space(2 * Gap);
@@ -67,9 +75,9 @@ internal static class PdfBlocks
     {
         foreach (var item in bullets.Items)
         {
-            pen.Need(SheetPen.LineOf(SheetPen.Body));
-            pen.Line("•", SheetPen.Body, SheetPen.Left);
-            pen.Text(item, SheetPen.Body, Indent);
+            pen.Need(SheetPen.LineOf(pen.Body));
+            pen.Line("•", pen.Body, pen.Left);
+            pen.Text(item, pen.Body, Dot);
         }
 
         pen.Space(Gap);
@@ -78,10 +86,10 @@ internal static class PdfBlocks
     private static void Draw(SheetPen pen, WorkStep step)
     {
         pen.Need(HeightOf(pen, step));
-        pen.Box(SheetPen.Left, pen.Y + 1, TickBox, TickBox);
+        pen.Box(pen.Left, pen.Y + 1, TickBox, TickBox);
         pen.Text($"{step.When}  {step.Title}", SheetPen.Strong, TickBox + Gap);
         if (step.Where.Length > 0)
-            pen.Text(step.Where, SheetPen.Body, TickBox + Gap);
+            pen.Text(step.Where, pen.Body, TickBox + Gap);
         foreach (var detail in step.Details)
             pen.Text(detail, SheetPen.Small, TickBox + Gap);
         Writing(pen, ["really from", "to", .. step.Readings.Select(reading => "read " + reading)]);
@@ -92,17 +100,17 @@ internal static class PdfBlocks
     private static void Writing(SheetPen pen, ImmutableArray<string> words)
     {
         var height = SheetPen.LineOf(SheetPen.Small) + Gap;
-        var x = SheetPen.Left + TickBox + Gap;
+        var x = pen.Left + TickBox + Gap;
         pen.Space(Gap / 2);
         pen.Need(height);
         foreach (var word in words)
         {
             var width = pen.WidthOf(word, SheetPen.Small);
-            if (x + width + Gap + WritingWidth > SheetPen.Left + pen.Width)
+            if (x + width + Gap + WritingWidth > pen.Left + pen.Width)
             {
                 pen.Space(height);
                 pen.Need(height);
-                x = SheetPen.Left + TickBox + Gap;
+                x = pen.Left + TickBox + Gap;
             }
 
             pen.Line(word, SheetPen.Small, x);
@@ -117,10 +125,10 @@ internal static class PdfBlocks
     {
         var width = pen.Width - TickBox - Gap;
         var small = step.Details.Sum(detail => pen.Lines(detail, SheetPen.Small, width).Length);
-        var body = step.Where.Length > 0 ? pen.Lines(step.Where, SheetPen.Body, width).Length : 0;
+        var body = step.Where.Length > 0 ? pen.Lines(step.Where, pen.Body, width).Length : 0;
         var strong = pen.Lines($"{step.When}  {step.Title}", SheetPen.Strong, width).Length;
         var writing = 1 + (step.Readings.Length + 1) / 2;
-        return small * SheetPen.LineOf(SheetPen.Small) + body * SheetPen.LineOf(SheetPen.Body) + strong * SheetPen.LineOf(SheetPen.Strong)
+        return small * SheetPen.LineOf(SheetPen.Small) + body * SheetPen.LineOf(pen.Body) + strong * SheetPen.LineOf(SheetPen.Strong)
             + writing * (SheetPen.LineOf(SheetPen.Small) + Gap) + 3 * Gap;
     }
 }

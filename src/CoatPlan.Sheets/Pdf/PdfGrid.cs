@@ -14,10 +14,10 @@ internal static class PdfGrid
         var room = pen.Width - Between * (grid.Columns.Length - 1);
         var widths = grid.Columns.Select(column => room * column.Weight / weights).ToArray();
         Row(pen, grid, [.. grid.Columns.Select(column => column.Title)], widths, SheetPen.Strong);
-        pen.Rule(SheetPen.Left, pen.Width, pen.Y);
+        pen.Rule(pen.Left, pen.Width, pen.Y);
         pen.Space(2);
         foreach (var row in grid.Rows)
-            Row(pen, grid, row, widths, SheetPen.Body);
+            Row(pen, grid, row, widths, pen.Body);
         pen.Space(Between);
     }
 
@@ -28,7 +28,7 @@ internal static class PdfGrid
         pen.Need(rows * SheetPen.LineOf(font));
         for (var row = 0; row < rows; row++)
         {
-            var x = SheetPen.Left;
+            var x = pen.Left;
             for (var column = 0; column < lines.Length; column++)
             {
                 if (row < lines[column].Length)

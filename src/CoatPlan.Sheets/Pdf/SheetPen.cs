@@ -9,14 +9,22 @@ namespace CoatPlan.Sheets.Pdf;
 /// <summary>Writes down the page, line by line, and turns to a new one where the next lines would not fit. All measures are in points.</summary>
 internal sealed class SheetPen
 {
-    private const double Margin = 48;
-    private const double FootHeight = 24;
-    private const double LineSpacing = 1.3;
+    /// <summary>White around the text, on all sides.</summary>
+    public const double Margin = 28;
+
+    private const double FootHeight = 16;
+    private const double LineSpacing = 1.25;
+    private const double NarrowSpacing = 1.17;
+    private const double BetweenColumns = 12;
 
     private readonly PdfDocument document;
     private readonly Sheet sheet;
     private readonly PageSize size;
     private XGraphics graphics;
+    private double pageWidth;
+    private double columnTop;
+    private int column;
+    private int columns = 1;
 
     public SheetPen(PdfDocument document, Sheet sheet, PaperSize paper)
     {
@@ -26,21 +34,25 @@ internal sealed class SheetPen
         graphics = Turn();
     }
 
-    public static XFont Body { get; } = Font(9.5, XFontStyleEx.Regular);
+    public XFont Body { get; private set; } = Font(9.5, XFontStyleEx.Regular);
 
     public static XFont Strong { get; } = Font(9.5, XFontStyleEx.Bold);
 
     public static XFont Small { get; } = Font(8.5, XFontStyleEx.Regular);
 
-    public static XFont Head { get; } = Font(12, XFontStyleEx.Bold);
+    public static XFont Large { get; } = Font(13, XFontStyleEx.Bold);
 
-    private static XFont Title { get; } = Font(18, XFontStyleEx.Bold);
+    public XFont Head { get; private set; } = Font(12, XFontStyleEx.Bold);
+
+    private static XFont Job { get; } = Font(9.5, XFontStyleEx.Regular);
+
+    private static XFont Title { get; } = Font(16, XFontStyleEx.Bold);
 
     /// <summary>Left edge of the text.</summary>
-    public static double Left => Margin;
+    public double Left => Margin + column * (Width + BetweenColumns);
 
-    /// <summary>Width of the text.</summary>
-    public double Width { get; private set; }
+    /// <summary>Width of the text, of one column where there are two.</summary>
+    public double Width => (pageWidth - (columns - 1) * BetweenColumns) / columns;
 
     /// <summary>Where the next line begins.</summary>
     public double Y { get; private set; }
@@ -48,16 +60,40 @@ internal sealed class SheetPen
     private double Bottom { get; set; }
 
     /// <summary>The height of a line.</summary>
-    public static double LineOf(XFont font) => font.Size * LineSpacing;
+    public static double LineOf(XFont font) => font.Size * (font.Size < Small.Size ? NarrowSpacing : LineSpacing);
 
     /// <summary>Turns the page where less than a height is left; what is higher than a page begins on a new one.</summary>
     public void Need(double height)
     {
-        if (Y + height <= Bottom || Y <= Margin + LineOf(Title) + LineOf(Body) + 12)
+        if (Y + height <= Bottom || Y <= columnTop)
             return;
+
+        if (column + 1 < columns)
+        {
+            column++;
+            Y = columnTop;
+            return;
+        }
 
         graphics.Dispose();
         graphics = Turn();
+    }
+
+    /// <summary>Draws in two columns of smaller type from here on, and comes back to one below the longer of them.</summary>
+    /// <param name="typeSize">Size of the type in the columns, points.</param>
+    /// <param name="leave">Height to leave free at the foot of the page.</param>
+    /// <param name="draw">What draws.</param>
+    public void InColumns(double typeSize, double leave, Action draw)
+    {
+        var (body, head) = (Body, Head);
+        (Body, Head) = (Font(typeSize, XFontStyleEx.Regular), Font(typeSize + 1.5, XFontStyleEx.Bold));
+        (columns, column, columnTop) = (2, 0, Y);
+        Bottom -= leave;
+        draw();
+        Bottom += leave;
+        Y = column > 0 ? Bottom - leave : Y;
+        (columns, column) = (1, 0);
+        (Body, Head) = (body, head);
     }
 
     public void Space(double height) => Y += height;
@@ -68,7 +104,7 @@ internal sealed class SheetPen
         foreach (var line in Lines(text, font, Width - indent))
         {
             Need(LineOf(font));
-            Line(line, font, Margin + indent);
+            Line(line, font, Left + indent);
             Y += LineOf(font);
         }
     }
@@ -82,7 +118,7 @@ internal sealed class SheetPen
     {
         var lines = ImmutableArray.CreateBuilder<string>();
         var line = "";
-        foreach (var word in text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).SelectMany(word => Pieces(word, font, width)))
+        foreach (var word in PlainText.Of(text).Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).SelectMany(word => Pieces(word, font, width)))
         {
             if (line.Length > 0 && WidthOf($"{line} {word}", font) > width)
             {
@@ -107,7 +143,7 @@ internal sealed class SheetPen
     public void Rule(double x, double width, double y) => graphics.DrawLine(new XPen(XColors.Black, 0.5), x, y, x + width, y);
 
     /// <summary>Adds the current page to the document's outline.</summary>
-    public void Mark(string heading) => document.Outlines.Add(heading, document.Pages[^1]);
+    public void Mark(string heading) => document.Outlines.Add(PlainText.Of(heading), document.Pages[^1]);
 
     /// <summary>Writes "page 2 of 3" on every page.</summary>
     public void NumberPages()
@@ -127,17 +163,18 @@ internal sealed class SheetPen
     {
         var page = document.AddPage();
         page.Size = size;
-        Width = page.Width.Point - 2 * Margin;
+        pageWidth = page.Width.Point - 2 * Margin;
         Bottom = page.Height.Point - Margin - FootHeight / 2;
         Y = Margin;
         graphics = XGraphics.FromPdfPage(page);
-        var job = Lines(sheet.Job, Body, Width)[0];
+        column = 0;
         Line(sheet.Title, Title, Margin);
         Y += LineOf(Title);
-        Line(job, Body, Margin);
-        Y += LineOf(Body) + 2;
-        Rule(Margin, Width, Y);
-        Y += 8;
+        Line(Lines(sheet.Job, Job, pageWidth)[0], Job, Margin);
+        Y += LineOf(Job) + 2;
+        Rule(Margin, pageWidth, Y);
+        Y += 6;
+        columnTop = Y;
         return graphics;
     }
 

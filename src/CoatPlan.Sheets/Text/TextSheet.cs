@@ -43,6 +43,10 @@ public static class TextSheet
             case Grid grid:
                 TextGrid.Write(text, grid);
                 break;
+            case Columns columns:
+                foreach (var part in columns.Parts)
+                    Write(text, part);
+                break;
             case WorkStep step:
                 Write(text, step);
                 break;
