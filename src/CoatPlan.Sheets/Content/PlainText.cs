@@ -6,9 +6,10 @@ namespace CoatPlan.Sheets.Content;
 /// <summary>Text that a person wrote, made fit to be shown: nothing in it can steer a terminal, a printer or the direction of a line.</summary>
 public static class PlainText
 {
-    private const char Shown = '\uFFFD';
+    // The typeface of the sheets has no replacement character.
+    private const char Shown = '?';
 
-    /// <summary>The text with line ends and tabs as spaces and every other control or direction character as �.</summary>
+    /// <summary>The text with line ends and tabs as spaces and every other control or direction character as a question mark.</summary>
     /// <param name="text">The text.</param>
     public static string Of(string text)
     {

@@ -1,4 +1,5 @@
 using System.Globalization;
+using CoatPlan.Sheets.Content;
 
 namespace CoatPlan.Sheets.Text;
 
@@ -16,7 +17,7 @@ public static class Wrapping
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentOutOfRangeException.ThrowIfLessThan(width, 1);
-        return Broken(Plain(text), width);
+        return Broken(PlainText.Of(text), width);
     }
 
     /// <summary>The lines of a text that stands beside a lead: the lead before the first line, spaces as wide before the others.</summary>
@@ -68,13 +69,6 @@ public static class Wrapping
     }
 
     // A name in a job file sends a terminal no commands.
-    private static string Plain(string text)
-    {
-        return text.Any(IsForbidden) ? string.Concat(text.Select(character => IsForbidden(character) ? '\uFFFD' : character)) : text;
-
-        static bool IsForbidden(char character) => char.IsControl(character) && !char.IsWhiteSpace(character);
-    }
-
     private static IEnumerable<string> Pieces(string word, int width)
     {
         var letters = new StringInfo(word);
