@@ -29,7 +29,7 @@ internal static class Arrangement
     public static Arranged Arrange(Draft first, Workplace place, Func<Batch, ImmutableArray<Batch>> halve, SearchDepth depth)
     {
         var found = Feasible(first, place, halve, Alternative);
-        if (found.Outcome.Schedule is null || depth == SearchDepth.Quick)
+        if (found.Stopped is not null || depth == SearchDepth.Quick)
             return found;
 
         if (MayFinishEarlier(found, first, place))
@@ -65,7 +65,7 @@ internal static class Arrangement
                 ? GapMending.Rested(draft, drawn, schedule)
                 : Mend(draft, drawn, outcome.Blockage, place, halve);
             if (next is null || tries-- == 0)
-                return new Arranged(draft, drawn, outcome);
+                return outcome.Schedule is null ? PartOfJob.Of(draft, drawn, outcome) : new Arranged(draft, drawn, outcome, null);
             draft = next;
         }
     }
@@ -74,7 +74,7 @@ internal static class Arrangement
     {
         var node = blockage is null ? null : drawn.Nodes.FirstOrDefault(node => node.Id == blockage.Activity);
         if (node?.Batch is not { } batch)
-            return null;
+            return WithTightestMoved(draft, place);
 
         var b = draft.Batches.IndexOf(batch);
         if (node.Activity.Work > place.LongestOpening && !node.Activity.Breakable || blockage!.Reason.Kind == ReasonKind.Capacity)
@@ -86,8 +86,20 @@ internal static class Arrangement
         return (gap >= 0 ? Moved(draft, b, gap, place) : null)
             ?? Enumerable.Range(0, draft.Gaps[b].Length).Select(other => Moved(draft, b, other, place)).FirstOrDefault(moved => moved is not null)
             ?? WithTapeOff(draft, b, place)
-            ?? Halved(draft, b, halve);
+            ?? Halved(draft, b, halve)
+            ?? WithTightestMoved(draft, place);
     }
+
+    // Where the step that found no time is not the one whose window closes, the narrowest window of all is the likeliest cause.
+    private static Draft? WithTightestMoved(Draft draft, Workplace place) =>
+        draft.Batches
+            .SelectMany((batch, b) => Enumerable.Range(0, draft.Gaps[b].Length).Select(gap => (batch, b, gap)))
+            .Where(at => !draft.Gaps[at.b][at.gap].Reworked)
+            .Select(at => (at.b, at.gap, Window: BatchDrawing.WindowsBetween(at.batch.Coats[at.gap], at.batch.Coats[at.gap + 1])[draft.Gaps[at.b][at.gap].Window]))
+            .Where(at => at.Window.To is not null)
+            .OrderBy(at => at.Window.To!.Value - at.Window.From)
+            .Select(at => Moved(draft, at.b, at.gap, place))
+            .FirstOrDefault(moved => moved is not null);
 
     private static Draft? Moved(Draft draft, int batch, int gap, Workplace place) =>
         GapMending.Next(draft.Batches[batch], gap, draft.Gaps[batch][gap], place) is { } next ? draft.With(batch, gap, next) : null;
@@ -128,7 +140,7 @@ internal static class Arrangement
         foreach (var alternative in Alternatives(found.Draft, place).Take(MostAlternatives))
         {
             var tried = Feasible(alternative(best.Draft), place, halve, Alternative);
-            if (tried.Outcome.Schedule is { } schedule && schedule.Finish < best.Outcome.Schedule!.Finish)
+            if (tried.Stopped is null && tried.Outcome.Schedule is { } schedule && schedule.Finish < best.Outcome.Schedule!.Finish)
                 best = tried;
         }
 

@@ -91,7 +91,7 @@ public static class Timetabling
     {
         var steps = Dating.Steps(arranged, place);
         var finish = steps.IsEmpty ? (LocalDateTime?)null : steps.Max(step => step.End);
-        var whole = arranged.Outcome.Schedule is not null;
+        var whole = arranged.Stopped is null;
         var coats = steps.Where(step => step.ServiceAt is not null).ToArray();
         return new DatedJob
         {
@@ -116,12 +116,12 @@ public static class Timetabling
 
     private static ImmutableArray<string> Reasons(Arranged arranged, Workplace place, LocalDateTime? finish)
     {
-        if (arranged.Outcome.Schedule is null)
+        if (arranged.Stopped is { } stop)
         {
             return
             [
-                arranged.Outcome.Blockage is { } blockage
-                    ? WaitWords.Of(blockage, arranged.Drawn, place)
+                stop.Blockage is { } blockage
+                    ? WaitWords.Of(blockage, stop.Whole, place)
                     : "No order of the steps meets windows, working hours and air within 60 days from the start.",
             ];
         }

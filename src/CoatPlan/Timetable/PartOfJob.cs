@@ -1,0 +1,67 @@
+using CoatPlan.Scheduling;
+
+namespace CoatPlan.Timetable;
+
+/// <summary>The part of a job that can be placed where the whole cannot: whatever does not wait for the step that found no time.</summary>
+internal static class PartOfJob
+{
+    // Each round takes at least one step out; a job that needs more of them has little left to show.
+    private const int MostRounds = 40;
+
+    /// <summary>The part, with why it is not the whole.</summary>
+    public static Arranged Of(Draft draft, WorkNetwork whole, Outcome failed)
+    {
+        var stop = new Stop(whole, failed.Blockage);
+        var (part, outcome) = (whole, failed);
+        for (var round = 0; round < MostRounds && outcome.Schedule is null && outcome.Blockage is { } blockage && part.Nodes.Length > 0; round++)
+        {
+            part = Without(part, WaitingFor(part, Culprit(part, blockage)));
+            outcome = Scheduler.Schedule(part.Network, Effort.Draft);
+        }
+
+        return new Arranged(draft, part, outcome, stop);
+    }
+
+    // A closing step finds no time because of what it waits for: the coat or wipe of the batch whose window closes stands at the head of the chain.
+    private static string Culprit(WorkNetwork network, Blockage blockage)
+    {
+        var node = network.Nodes.FirstOrDefault(node => node.Id == blockage.Activity);
+        if (node?.Batch is not null || node is null)
+            return blockage.Activity;
+
+        var lastCoat = network.Nodes.LastOrDefault(other => other.Coat is not null && other.Activity.Fixed is null);
+        return lastCoat?.Id ?? blockage.Activity;
+    }
+
+    private static HashSet<string> WaitingFor(WorkNetwork network, string culprit)
+    {
+        var followers = network.Links.ToLookup(link => link.Link.From, link => link.Link.To, StringComparer.Ordinal);
+        var waiting = new HashSet<string>(StringComparer.Ordinal) { culprit };
+        var open = new Queue<string>([culprit]);
+        while (open.TryDequeue(out var id))
+        {
+            foreach (var follower in followers[id])
+            {
+                if (waiting.Add(follower))
+                    open.Enqueue(follower);
+            }
+        }
+
+        return waiting;
+    }
+
+    private static WorkNetwork Without(WorkNetwork network, HashSet<string> gone)
+    {
+        ImmutableArray<WorkNode> nodes = [.. network.Nodes.Where(node => !gone.Contains(node.Id))];
+        ImmutableArray<WorkLink> links = [.. network.Links.Where(link => !gone.Contains(link.Link.From) && !gone.Contains(link.Link.To))];
+        return new WorkNetwork(
+            network.Network with
+            {
+                Activities = [.. nodes.Select(node => node.Activity)],
+                Links = [.. links.Select(link => link.Link)],
+                Holds = [.. network.Network.Holds.Where(hold => !gone.Contains(hold.FromActivity) && !gone.Contains(hold.UntilActivity))],
+            },
+            nodes,
+            links);
+    }
+}
