@@ -33,6 +33,10 @@ internal static class PartOfJob
         return lastCoat?.Id ?? blockage.Activity;
     }
 
+    // A piece whose last coat finds no time hangs where it is: its place on the rack is not given back.
+    private static Hold Kept(Hold hold, HashSet<string> gone) =>
+        gone.Contains(hold.UntilActivity) ? hold with { UntilActivity = hold.FromActivity, Until = _ => Clock.Horizon } : hold;
+
     private static HashSet<string> WaitingFor(WorkNetwork network, string culprit)
     {
         var followers = network.Links.ToLookup(link => link.Link.From, link => link.Link.To, StringComparer.Ordinal);
@@ -59,7 +63,7 @@ internal static class PartOfJob
             {
                 Activities = [.. nodes.Select(node => node.Activity)],
                 Links = [.. links.Select(link => link.Link)],
-                Holds = [.. network.Network.Holds.Where(hold => !gone.Contains(hold.FromActivity) && !gone.Contains(hold.UntilActivity))],
+                Holds = [.. network.Network.Holds.Where(hold => !gone.Contains(hold.FromActivity)).Select(hold => Kept(hold, gone))],
             },
             nodes,
             links);
