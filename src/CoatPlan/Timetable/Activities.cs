@@ -38,7 +38,7 @@ internal static class Activities
     }
 
     /// <summary>A coat of a batch.</summary>
-    public static WorkNode Of(CoatTask coat, Batch batch, SurfaceAir air, int productIndex, Workplace place)
+    public static WorkNode Of(CoatTask coat, Batch batch, SurfaceAir air, int productIndex, Placement? done, Workplace place)
     {
         var work = Minutes(coat.Hands);
         return new WorkNode
@@ -66,7 +66,7 @@ internal static class Activities
                 Avoids = coat.Sprayed
                     ? [new Avoidance(SharedSpace.WetFilm, productIndex), new Avoidance(SharedSpace.Dust)]
                     : [new Avoidance(SharedSpace.Dust)],
-                Fixed = place.Done.Of(coat, work),
+                Fixed = done,
             },
         };
     }

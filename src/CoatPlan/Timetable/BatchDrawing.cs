@@ -22,7 +22,10 @@ internal static class BatchDrawing
         NetworkSketch sketch, Batch batch, ImmutableArray<GapChoice> gaps, Func<Label, int> productIndex, Workplace place)
     {
         var air = place.AirAround.Of(batch.Surfaces);
+        var placed = Placed(batch, place);
+        var begun = placed.Any(placement => placement is not null);
         var drawn = batch.Operations
+            .Where(operation => !begun || operation.Stage > CoatStage || place.Done.Of(operation.Word, operation.Surfaces, 1) is not null)
             .Select(operation => sketch.Add(Activities.Of(operation, operation.Id, batch.Station, batch, place)))
             .ToImmutableArray();
         foreach (var node in drawn)
@@ -30,7 +33,7 @@ internal static class BatchDrawing
 
         var before = drawn.Where(node => node.Operation!.Stage < CoatStage).ToImmutableArray();
         var coats = batch.Coats
-            .Select(coat => sketch.Add(Activities.Of(coat, batch, air, productIndex(coat.Label), place)))
+            .Select((coat, index) => sketch.Add(Activities.Of(coat, batch, air, productIndex(coat.Label), placed[index], place)))
             .ToImmutableArray();
 
         foreach (var node in before.Where(sketch.IsLast).ToArray())
@@ -50,6 +53,21 @@ internal static class BatchDrawing
         }
 
         return new BatchNodes(batch, before, coats, drawn);
+    }
+
+    // A coat that was put on says that what comes before it was done too, whether somebody wrote it down or not.
+    private static ImmutableArray<Placement?> Placed(Batch batch, Workplace place)
+    {
+        var placed = new Placement?[batch.Coats.Length];
+        int? nextStart = null;
+        for (var i = placed.Length - 1; i >= 0; i--)
+        {
+            var work = Activities.Minutes(batch.Coats[i].Hands);
+            placed[i] = place.Done.Of(batch.Coats[i], work) ?? (nextStart is { } next ? new Placement(next - work, next) : null);
+            nextStart = placed[i]?.Start;
+        }
+
+        return [.. placed];
     }
 
     // Operations named by an operation's After are of the same batch or of the whole job, at the same station.

@@ -34,7 +34,7 @@ internal static class NetworkDrawing
         var drawn = ImmutableArray.CreateBuilder<WorkNode>();
         foreach (var station in place.Stations)
         {
-            foreach (var operation in place.Sequence.WholeJob)
+            foreach (var operation in place.Sequence.WholeJob.Where(operation => !place.Done.IsPast(operation)))
                 drawn.Add(sketch.Add(Activities.Of(operation, operation.Id, station, null, place)));
         }
 
