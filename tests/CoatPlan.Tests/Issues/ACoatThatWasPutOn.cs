@@ -1,3 +1,4 @@
+using CoatPlan.Plans;
 using CoatPlan.Timetable;
 
 namespace CoatPlan.Tests.Issues;
@@ -41,6 +42,6 @@ public class ACoatThatWasPutOn
         var next = ThePlan.Value.Steps.First(step => step is { Kind: "coat", Done: false });
 
         scuff.End.ShouldBeLessThanOrEqualTo(next.Start);
-        scuff.After.ShouldContain(wait => wait.Stage == Plans.PlanStage.Through);
+        scuff.After.ShouldContain(wait => wait.Stage == PlanStage.Through);
     }
 }
