@@ -28,6 +28,13 @@ public static class Timetabling
         ArgumentNullException.ThrowIfNull(climate);
         ArgumentNullException.ThrowIfNull(catalogue);
 
+        var settled = Settle(job, sequence, coats, climate, catalogue, depth);
+        return Dated(settled.Arranged, settled.Place, settled.First);
+    }
+
+    /// <summary>The same before it is put into dates: what else asks after a job's network, such as a chance, takes it from here.</summary>
+    internal static Settled Settle(Job job, Sequence sequence, Coats coats, PlaceClimate climate, Catalogue catalogue, SearchDepth depth)
+    {
         var clock = new Clock(job.Start);
         var hours = CrewHours.Of(job.Crew, clock);
         var longest = hours.Openings.Select(opening => opening.Closes - opening.Opens).DefaultIfEmpty(0).Max();
@@ -49,16 +56,15 @@ public static class Timetabling
         var first = Draft.Of(batching.Batches(place.Stations));
         place = place with { ClearingMinutes = PurgeTimes.ClearingMinutes(job, first.Batches.SelectMany(batch => batch.Coats), catalogue) };
 
-        var (arranged, settled) = WithHeater(first, place, batching, climate, catalogue, depth);
-        return Dated(arranged, settled, first);
+        return WithHeater(first, place, batching, climate, catalogue, depth);
     }
 
-    private static (Arranged Arranged, Workplace Place) WithHeater(
+    private static Settled WithHeater(
         Draft first, Workplace place, Batching batching, PlaceClimate climate, Catalogue catalogue, SearchDepth depth)
     {
         var arranged = Arrangement.Arrange(first, place, batching.Halve, depth);
         if (!climate.HasOpenHeater)
-            return (arranged, place);
+            return new Settled(arranged, place, first, []);
 
         var offs = HeaterOffs(arranged, place);
         for (var round = 0; round < HeaterRounds; round++)
@@ -67,13 +73,13 @@ public static class Timetabling
             arranged = Arrangement.Again(arranged, place, batching.Halve, depth);
             var next = HeaterOffs(arranged, place);
             if (next.SequenceEqual(offs))
-                return (arranged, place);
+                return new Settled(arranged, place, first, offs);
             offs = next;
         }
 
         var never = new HeaterOff(offs.IsEmpty ? 0 : offs.Min(off => off.From));
         place = place with { AirAround = new AirAround(climate.WithHeaterOff([never]), place.Job, catalogue) };
-        return (Arrangement.Again(arranged, place, batching.Halve, depth), place);
+        return new Settled(Arrangement.Again(arranged, place, batching.Halve, depth), place, first, [never]);
     }
 
     private static ImmutableArray<HeaterOff> HeaterOffs(Arranged arranged, Workplace place) =>
