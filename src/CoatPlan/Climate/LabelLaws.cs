@@ -17,17 +17,20 @@ internal static class LabelLaws
 
     /// <summary>The law of a stage, and how much of it the stage needs.</summary>
     public static (RateLaw Law, double Need) Stage(Label label, DryingStage stage) =>
-        Of(label, RateBound.Floor, Minutes(label.Times.At(stage)), label.TimesAt.Select(row => ((double, double)?)(row.Air.DegreesCelsius, Minutes(row.Times.At(stage)))));
+        Thick(label, "times", Of(
+            label, RateBound.Floor, Minutes(label.Times.At(stage)),
+            label.TimesAt.Select(row => ((double, double)?)(row.Air.DegreesCelsius, Minutes(row.Times.At(stage))))));
 
     /// <summary>The law of any other wait that is told at the label's conditions; in a table it is scaled as the time to touch.</summary>
     public static (RateLaw Law, double Need) Wait(Label label, Duration wait) =>
-        Of(label, RateBound.Floor, Minutes(wait), label.TimesAt.Select(row => AsTouch(label, row, Minutes(wait), RateBound.Floor)));
+        Thick(label, "times", Of(label, RateBound.Floor, Minutes(wait), label.TimesAt.Select(row => AsTouch(label, row, Minutes(wait), RateBound.Floor))));
 
     /// <summary>The law of a window's opening, and how much of it must have passed.</summary>
     public static (RateLaw Law, double Need) Opening(Label label, RecoatGap gap, int alternative)
     {
         var from = Minutes(Windows.Of(label, gap)[alternative].From);
-        return Of(label, RateBound.Floor, from, label.TimesAt.Select(row => RowEnd(label, gap, alternative, row, from, RateBound.Floor, window => window.From)));
+        return Thick(label, gap == RecoatGap.Itself ? "recoat" : "topcoat", Of(
+            label, RateBound.Floor, from, label.TimesAt.Select(row => RowEnd(label, gap, alternative, row, from, RateBound.Floor, window => window.From))));
     }
 
     /// <summary>The law of a window's closing, and how much of it may have passed.</summary>
@@ -39,6 +42,12 @@ internal static class LabelLaws
         var to = Minutes(Windows.Of(label, gap)[alternative].To!.Value);
         return Of(label, RateBound.Ceiling, to, label.TimesAt.Select(row => RowEnd(label, gap, alternative, row, to, RateBound.Ceiling, window => window.To)));
     }
+
+    // What the job says of its label itself holds for the job's film; only what its class says holds for the class's.
+    private static (RateLaw Law, double Need) Thick(Label label, string field, (RateLaw Law, double Need) wait) =>
+        IsOfTheJob(label, field) || IsOfTheJob(label, "times-at") ? wait : wait with { Need = wait.Need * label.ThickFilmFactor };
+
+    private static bool IsOfTheJob(Label label, string field) => label.Origins.TryGetValue(field, out var origin) && origin == Origin.Job;
 
     private static (RateLaw Law, double Need) Of(Label label, RateBound bound, double minutes, IEnumerable<(double Celsius, double Minutes)?> rows)
     {

@@ -3,7 +3,8 @@ namespace CoatPlan.Climate;
 /// <summary>How fast something dries, as a share of a reference pace: 1 means as fast as at the label's conditions.</summary>
 /// <remarks>
 /// At 50 °F a film labelled at 70 °F runs at 2^(−11.1/10) = 0.46: the label's 30 minutes take 65. At 90 °F it would run at 2.2, but a wait
-/// is not shortened below the label. Where the label carries a table, one minute counts as the share of the table's time at that temperature.
+/// is not shortened below the label. Where the label carries a table, one minute counts as the share of the table's time at that temperature; a
+/// row that is quicker than the label's own time, such as one for 90 °F, closes windows early but opens nothing sooner.
 /// Source of the doubling for each 10 °C: trade training note (common practice).
 /// </remarks>
 internal sealed record RateLaw
@@ -35,8 +36,8 @@ internal sealed record RateLaw
     /// <summary>The label's own times, which beat the doubling; null: none.</summary>
     public TimeTable? Table { get; init; }
 
-    /// <summary>The label's own time beside the table, minutes: what closes never stays open longer than this.</summary>
-    public double LabelMinutes { get; init; } = double.PositiveInfinity;
+    /// <summary>The label's own time beside the table, minutes: no wait is shorter than this, and what closes never stays open longer.</summary>
+    public double LabelMinutes { get; init; }
 
     /// <summary>The rate at one moment.</summary>
     /// <param name="surfaceCelsius">Temperature of the film.</param>
@@ -44,8 +45,8 @@ internal sealed record RateLaw
     /// <param name="relative">Relative humidity of the air, 0 to 1.</param>
     public double At(double surfaceCelsius, double airCelsius, double relative)
     {
-        const double slack = 1e-9;
-        if (Bound == RateBound.Floor && (airCelsius < LowestAirCelsius - slack || surfaceCelsius < LowestSurfaceCelsius - slack))
+        if (Bound == RateBound.Floor
+            && (airCelsius < LowestAirCelsius - StartRules.Rounding || surfaceCelsius < LowestSurfaceCelsius - StartRules.Rounding))
         {
             return 0;
         }
@@ -70,7 +71,7 @@ internal sealed record RateLaw
     private double TableRate(TimeTable table, double surfaceCelsius)
     {
         var minutes = table.MinutesAt(surfaceCelsius);
-        return 1 / (Bound == RateBound.Ceiling ? Math.Min(minutes, LabelMinutes) : minutes);
+        return 1 / (Bound == RateBound.Floor ? Math.Max(minutes, LabelMinutes) : Math.Min(minutes, LabelMinutes));
     }
 
     private double Bounded(double rate) =>

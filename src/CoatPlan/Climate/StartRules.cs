@@ -6,7 +6,7 @@ namespace CoatPlan.Climate;
 internal sealed class StartRules
 {
     /// <summary>How far past a limit still counts as at it: what is left by rounding, K and shares alike.</summary>
-    private const double Rounding = 1e-6;
+    public const double Rounding = 1e-6;
 
     private readonly double airLow;
     private readonly double airHigh;

@@ -35,13 +35,14 @@ public static class Windows
     /// <param name="alternative">Place in the label's list of windows, from 0.</param>
     /// <param name="metal">The piece.</param>
     /// <param name="end">End of the coat before, minutes from the job's start.</param>
+    /// <param name="filmFactor">How much longer its film takes than the label's, 1 or more: <see cref="Drying.ThickFilmFactor"/>.</param>
     /// <returns>Minutes from the job's start, rounded up; null: it does not open within 400 days of the start.</returns>
-    public static int? Opens(Label label, RecoatGap gap, int alternative, SurfaceCurve metal, int end)
+    public static int? Opens(Label label, RecoatGap gap, int alternative, SurfaceCurve metal, int end, double filmFactor = 1)
     {
         ArgumentNullException.ThrowIfNull(metal);
         _ = WindowAt(label, gap, alternative);
         var (law, need) = LabelLaws.Opening(label, gap, alternative);
-        return metal.Drying(law).Reaches(end, need);
+        return metal.Drying(law).Reaches(end, need * filmFactor);
     }
 
     /// <summary>The last start that one window permits; never falling as the start grows.</summary>

@@ -14,6 +14,6 @@ public sealed record DoneReadings
     /// <summary>Relative humidity, 0 to 1.</summary>
     public Ratio? Humidity { get; init; }
 
-    /// <summary>Thickness of the film.</summary>
+    /// <summary>Dry film of the coat itself, without what lies below it; a thicker one than the label's dries slower.</summary>
     public Length? Film { get; init; }
 }

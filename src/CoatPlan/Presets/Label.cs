@@ -47,6 +47,12 @@ public sealed record Label
     /// <summary>Dry film of one coat; null where unknown.</summary>
     public required Length? DryFilm { get; init; }
 
+    /// <summary>
+    /// Factor by which it dries slower than the times of its class, 1 or more: a job that puts on a thicker film than its class, and says no times of its
+    /// own, waits longer.
+    /// </summary>
+    public double ThickFilmFactor { get; init; } = 1;
+
     /// <summary>Wet film, propellant gone, that a vertical face holds; null where unknown.</summary>
     public required Length? HoldsOnVertical { get; init; }
 

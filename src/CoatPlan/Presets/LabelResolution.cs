@@ -67,6 +67,7 @@ internal sealed class LabelResolution
             SolidsByVolume = Chosen("solids", said.Solids, preset?.SolidsByVolume),
             Density = density,
             DryFilm = Chosen("dry-film", said.DryFilm, preset?.DryFilm),
+            ThickFilmFactor = ThickFilmFactor(),
             HoldsOnVertical = preset?.HoldsOnVertical,
             Hiding = Hiding(),
             MustHide = said.Hiding is not null || preset is { MustHide: true },
@@ -148,6 +149,11 @@ internal sealed class LabelResolution
         if (said.Lightness?.Word is { } word) return catalogue.LightnessWords.First(row => row.Word == word).Lightness;
         return preset?.Lightness;
     }
+
+    // The class's times hold for the class's film. A thinner film is not promised to dry sooner.
+    private double ThickFilmFactor() => said.DryFilm is { } film && preset?.DryFilm is { } usual && film > usual
+        ? Math.Pow(film / usual, catalogue.Figures.Number("thick-film-power"))
+        : 1;
 
     private StageTimes Times()
     {

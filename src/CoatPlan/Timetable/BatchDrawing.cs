@@ -185,7 +185,7 @@ internal static class BatchDrawing
     {
         var film = coat.Coat!;
         return new WorkLink(
-            Link.After(coat.Id, later.Id, Wait.FromEnd(end => Math.Max(end + leastMinutes, air.Reaches(film, stage, end)))),
+            Link.After(coat.Id, later.Id, Wait.FromEnd(end => Math.Max(air.Outwaits(film, Duration.FromMinutes(leastMinutes), end), air.Reaches(film, stage, end)))),
             stage,
             SurfaceAir.LabelTime(film.Label, stage).TotalMinutes);
     }

@@ -117,7 +117,10 @@ internal sealed class Batching
         [.. together.Select(coat => coat.Surface)],
         SprayTime.OfBatch(together, catalogue),
         together.Any(coat => coat.Volume is null) ? null : Volume.FromMilliliters(together.Sum(coat => coat.Volume!.Value.Milliliters)),
-        together.Any(coat => coat.Mass is null) ? null : Mass.FromGrams(together.Sum(coat => coat.Mass!.Value.Grams)));
+        together.Any(coat => coat.Mass is null) ? null : Mass.FromGrams(together.Sum(coat => coat.Mass!.Value.Grams)))
+    {
+        FilmShare = done.FilmShare(together[0].On.Label, together[0].Layer, together[0].Coat, [.. together.Select(coat => coat.Surface)]),
+    };
 
     // How many coats of which layer: surfaces that differ in it would not be coated in step.
     private string Signature(string id) => string.Join(' ', coatsOf[id].Select(coat => FormattableString.Invariant($"{coat.Layer}.{coat.Coat}")));

@@ -15,6 +15,9 @@ namespace CoatPlan.Timetable;
 internal sealed record CoatTask(
     int Layer, int Coat, int Of, Label Label, ImmutableArray<string> Surfaces, Duration Hands, Volume? Volume, Mass? Mass)
 {
+    /// <summary>Its film over the label's film of one coat, where it was read thicker than that; else 1.</summary>
+    public double FilmShare { get; init; } = 1;
+
     /// <summary>Whether this is a mist coat.</summary>
     public bool Mist => Coat == 0;
 

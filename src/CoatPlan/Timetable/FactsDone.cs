@@ -1,4 +1,5 @@
 using CoatPlan.Jobs;
+using CoatPlan.Presets;
 using CoatPlan.Scheduling;
 
 namespace CoatPlan.Timetable;
@@ -22,6 +23,16 @@ internal sealed record FactsDone(ImmutableArray<DoneEntry> Entries, Clock Clock,
     /// <summary>When a coat was put on; null where it was not put on all its surfaces.</summary>
     public Placement? Of(CoatTask coat, int plannedMinutes) =>
         Placed(coat.Surfaces, plannedMinutes, entry => entry.Layer == coat.Layer && entry.Coat == coat.Coat);
+
+    /// <summary>The thickest film that was read on a coat of surfaces, over the label's film of one coat; 1 where none was read or the label gives no film.</summary>
+    public double FilmShare(Label label, int layer, int coat, ImmutableArray<string> surfaces) =>
+        label.DryFilm is not { } usual
+            ? 1
+            : Entries
+                .Where(entry => entry.Layer == layer && entry.Coat == coat && (entry.Surfaces.IsEmpty || entry.Surfaces.Any(surfaces.Contains)))
+                .Select(entry => entry.Readings?.Film is { } film ? film / usual : 1)
+                .Append(1)
+                .Max();
 
     /// <summary>Whether an operation before the coats goes without saying, since a coat has been put on.</summary>
     public bool IsPast(Prep.Operation operation) =>

@@ -24,13 +24,15 @@ internal static class HindranceWords
         return hindrance.Rule switch
         {
             StartRule.BeyondForecast => "The forecast does not reach this far",
-            StartRule.AirTooCold => $"Air {Degrees(measured)} is below the label's {Degrees(limit)}",
-            StartRule.AirTooWarm => $"Air {Degrees(measured)} is above the label's {Degrees(limit)}",
-            StartRule.SurfaceTooCold => $"Metal {Degrees(measured)} is below the label's {Degrees(limit)}",
-            StartRule.SurfaceTooWarm => $"Metal {Degrees(measured)} is above the label's {Degrees(limit)}",
-            StartRule.TooDry => $"Humidity {Percent(measured)} is below the label's {Percent(limit)}",
-            StartRule.TooDamp => $"Humidity {Percent(measured)} is above the label's {Percent(limit)}",
-            StartRule.NearDewPoint => $"Metal is {Apart(measured)} above the dew point, less than {Apart(limit)}",
+            StartRule.AirTooCold => Beyond("Air", Degrees(measured), "below", Degrees(limit)),
+            StartRule.AirTooWarm => Beyond("Air", Degrees(measured), "above", Degrees(limit)),
+            StartRule.SurfaceTooCold => Beyond("Metal", Degrees(measured), "below", Degrees(limit)),
+            StartRule.SurfaceTooWarm => Beyond("Metal", Degrees(measured), "above", Degrees(limit)),
+            StartRule.TooDry => Beyond("Humidity", Percent(measured), "below", Percent(limit)),
+            StartRule.TooDamp => Beyond("Humidity", Percent(measured), "above", Percent(limit)),
+            StartRule.NearDewPoint => Apart(measured) == Apart(limit)
+                ? $"Metal is just under {Apart(limit)} above the dew point"
+                : $"Metal is {Apart(measured)} above the dew point, less than {Apart(limit)}",
             StartRule.Night => "Outdoors nothing may be wet in the evening, at night and in the early morning",
             StartRule.Rain => "Rain",
             StartRule.Wind => $"Wind {format.Speed(Speed.FromMetersPerSecond(measured))} is over {format.Speed(Speed.FromMetersPerSecond(limit))}",
@@ -41,6 +43,10 @@ internal static class HindranceWords
         string Degrees(double celsius) => format.Temperature(Temperature.FromDegreesCelsius(celsius));
         string Apart(double kelvin) => format.TemperatureDelta(TemperatureDelta.FromDegreesCelsius(kelvin));
     }
+
+    // Two figures that read alike would say that a limit is kept and broken at once.
+    private static string Beyond(string what, string measured, string side, string limit) =>
+        measured == limit ? $"{what} is just {side} the label's {limit}" : $"{what} {measured} is {side} the label's {limit}";
 
     private static string Percent(double share) => QuantityFormat.Ratio(Ratio.FromDecimalFractions(Math.Round(share, 3)));
 }

@@ -50,9 +50,13 @@ internal sealed class SurfaceAir
     /// <summary>When every piece has reached service.</summary>
     public int ReachesService(CoatTask coat, int end) => Reaches(coat, DryingStage.Service, end);
 
+    /// <summary>When a wait that is told at the label's conditions is over on every piece, at the pace of the film.</summary>
+    public int Outwaits(CoatTask film, Duration wait, int end) =>
+        metals.Max(metal => Drying.Outwaits(film.Label, wait, metal, end, Factor(film)) ?? Never);
+
     /// <summary>When a window opens on every piece.</summary>
     public int Opens(CoatTask film, RecoatGap gap, int window, int end) =>
-        metals.Max(metal => Windows.Opens(film.Label, gap, window, metal, end) ?? Never);
+        metals.Max(metal => Windows.Opens(film.Label, gap, window, metal, end, Factor(film)) ?? Never);
 
     /// <summary>When a window closes on the first piece.</summary>
     public int Closes(CoatTask film, RecoatGap gap, int window, int start) =>
@@ -76,7 +80,9 @@ internal sealed class SurfaceAir
             : "Waits for air and metal inside the label's limits.";
 
     private int Reaches(CoatTask coat, DryingStage stage, int end) =>
-        metals.Max(metal => Drying.Reaches(coat.Label, stage, metal, end) ?? Never);
+        metals.Max(metal => Drying.Reaches(coat.Label, stage, metal, end, Factor(coat)) ?? Never);
+
+    private double Factor(CoatTask coat) => Drying.ThickFilmFactor(coat.FilmShare, climate.Figures);
 
     private CoatStarts Starts(CoatTask coat)
     {

@@ -29,7 +29,7 @@ internal sealed record Workplace
     /// <summary>Longest time from the wipe to the coat that follows it.</summary>
     public required int WipeHoldsMinutes { get; init; }
 
-    /// <summary>Least time from the last coat until the tape is pulled.</summary>
+    /// <summary>Least time from the last coat until the tape is pulled, at the conditions of its label.</summary>
     public required int LeastBeforeUnmaskMinutes { get; init; }
 
     /// <summary>What has been done already.</summary>

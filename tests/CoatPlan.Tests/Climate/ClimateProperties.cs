@@ -62,10 +62,10 @@ public class ClimateProperties
 
     [Fact]
     public void No_wait_is_shorter_than_the_labels() =>
-        Gen.Select(AnyPlace, AnyLag, AnyDrying, Gen.Int[0, 4000]).Sample((place, lag, drying, from) =>
+        Gen.Select(AnyPlace, AnyLag, AnyDrying, Tabled, Gen.Int[0, 4000]).Sample((place, lag, drying, tabled, from) =>
         {
             var metal = Samples.In(place).Metal(lag);
-            var label = Label(drying, Tables.None);
+            var label = Label(drying, tabled ? Tables.Own : Tables.None);
             return Later(Drying.Reaches(label, DryingStage.Touch, metal, from), from + 25)
                 && Later(Drying.Reaches(label, DryingStage.Through, metal, from), from + 1440)
                 && Later(Windows.Opens(label, RecoatGap.Itself, 0, metal, from), from + 10);

@@ -47,10 +47,11 @@ internal sealed record LabelView
         var times = new Dictionary<string, double>(StringComparer.Ordinal);
         foreach (string stage in (string[])["dust", "touch", "tape", "handle", "through", "service"])
         {
-            double[] stated = [.. table.Append(node.Map("times") ?? []).Select(row => Reading.Minutes(row.Text(stage))).OfType<double>()];
-            if (stated.Length > 0)
+            // What the label says at its own conditions is the least that any wait takes; the rows of its table only lengthen it.
+            double[] rows = [.. table.Select(row => Reading.Minutes(row.Text(stage))).OfType<double>()];
+            if ((Reading.Minutes(node.Map("times")?.Text(stage)) ?? (rows.Length > 0 ? rows.Min() : null)) is { } stated)
             {
-                times[stage] = stated.Min();
+                times[stage] = stated;
             }
         }
 
@@ -71,11 +72,11 @@ internal sealed record LabelView
             HasPreset = preset,
             HasTable = table.Length > 0,
             Minutes = times.ToImmutableDictionary(),
-            Recoat = [.. table.Append(node).SelectMany(row => Windows(row, "recoat", fromTouch))],
+            Recoat = [.. Windows(node, "recoat", fromTouch)],
             // Whether the preset's topcoat or the job's own recoat fills in here the contract leaves open, so both pass.
             Topcoat =
             [
-                .. table.Append(node).SelectMany(row => Windows(row, "topcoat", fromTouch)),
+                .. Windows(node, "topcoat", fromTouch),
                 .. known is not null && said.At("topcoat") is null && said.At("recoat") is not null ? Windows(said, "recoat", fromTouch) : [],
             ],
             Missed = node.Text("missed"),

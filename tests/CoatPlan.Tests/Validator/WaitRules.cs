@@ -41,13 +41,12 @@ internal static class WaitRules
         }
 
         var label = test.Label(before.Product);
-        bool ownTable = label is { HasTable: true };
-        if (wait.Label is { } promised && (wait.Least ?? 0) < promised - Slack && !ownTable)
+        if (wait.Label is { } promised && (wait.Least ?? 0) < promised - Slack)
         {
             yield return new Violation(Rules.LeastBelowLabel, step.Id, $"least {wait.Least} min is under the label's {promised}");
         }
 
-        if (before.IsCoat && label?.Stage(wait.Stage) is { } stated && !ownTable && wait.Label is { } said && Math.Abs(said - stated) > 1)
+        if (before.IsCoat && label?.Stage(wait.Stage) is { } stated && wait.Label is { } said && Math.Abs(said - stated) > 1)
         {
             yield return new Violation(Rules.LabelMismatch, step.Id, $"the label says {wait.Stage} at {stated} min, the plan {said}");
         }

@@ -209,7 +209,7 @@ internal static class JobKeys
         May("air", Air, "air temperature"),
         May("metal", PartTemperature, "temperature of the metal"),
         May("humidity", Humidity, "relative humidity"),
-        May("film", new QuantityForm(Dimension.Length, JobRanges.DryFilm), "thickness of the film"));
+        May("film", new QuantityForm(Dimension.Length, JobRanges.DryFilm), "dry film of the coat itself; thicker than the label's dries slower"));
 
     public static readonly KeyTable Done = Map("an entry of `done`",
         May("surface", Text, "id of a surface"),
