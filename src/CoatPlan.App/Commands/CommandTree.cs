@@ -20,6 +20,7 @@ internal static class CommandTree
         root.Add(PlanCommand.Of(surroundings));
         root.Add(CheckCommand.Of(surroundings));
         root.Add(SheetsCommand.Of(surroundings));
+        root.Add(DoneCommand.Of(surroundings));
         root.Add(NewCommand.Of(surroundings));
         root.Add(PresetsCommand.Of(surroundings));
         SayItOurWay(root);

@@ -13,6 +13,7 @@ internal sealed class ExampleHelp(HelpAction usual) : SynchronousCommandLineActi
         ["plan"] = "coatplan plan roadster.job.yaml --json",
         ["check"] = "coatplan check roadster.job.yaml",
         ["sheets"] = "coatplan sheets roadster.job.yaml --to sheets",
+        ["done"] = "coatplan done roadster.job.yaml mask/black-on-metal --at 14:20 --took \"25 min\"",
         ["new"] = "coatplan new roadster.job.yaml",
         ["presets"] = "coatplan presets rust",
     }.ToImmutableSortedDictionary(StringComparer.Ordinal);

@@ -2,26 +2,21 @@ using System.Globalization;
 using CoatPlan.App.Wording;
 using CoatPlan.Plans;
 using CoatPlan.Sheets.Content;
-using CoatPlan.Sheets.Text;
 
 namespace CoatPlan.App.Commands;
 
 /// <summary>A plan as text that can be followed at the bench: what it comes to, the steps by day, what to buy, mask, breathe and beware of.</summary>
 internal static class PlanText
 {
-    private const int Indent = 2;
+    private const int Indent = Page.Indent;
 
     private const int StepIndent = 19;
-
-    private const int LabelWidth = 13;
-
-    private const int AmountColumn = 48;
 
     /// <summary>The lines of the plan.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="style">Units, currency, width, emphasis.</param>
     public static IReadOnlyList<string> Lines(Plan plan, TextStyle style) =>
-        Page.Of(style with { Width = Math.Max(style.Width, TextStyle.Narrowest) }, page =>
+        Page.Of(style, page =>
         {
             Head(page, plan);
             Reasons(page, plan);
@@ -274,65 +269,5 @@ internal static class PlanText
         page.Heading("Cautions");
         foreach (var caution in plan.Cautions)
             page.Bullet("-", $"{caution.Text} ({caution.Source})");
-    }
-
-    /// <summary>Collects lines no wider than the style's width.</summary>
-    private sealed class Page
-    {
-        private readonly List<string> lines = [];
-
-        private Page(TextStyle style) => Style = style;
-
-        public TextStyle Style { get; }
-
-        public static List<string> Of(TextStyle style, Action<Page> write)
-        {
-            var page = new Page(style);
-            write(page);
-            return page.lines;
-        }
-
-        public void Blank() => lines.Add("");
-
-        public void Title(string text)
-        {
-            foreach (var line in Wrapping.Lines(text, Style.Width))
-            {
-                lines.Add(Emphasised(line));
-                lines.Add(new string('=', line.Length));
-            }
-        }
-
-        public void Heading(string text)
-        {
-            Blank();
-            foreach (var line in Wrapping.Lines(text, Style.Width))
-            {
-                lines.Add(Emphasised(line));
-                lines.Add(new string('-', line.Length));
-            }
-        }
-
-        public void Field(string label, string text) => lines.AddRange(Wrapping.Hanging(label.PadRight(LabelWidth), text, Style.Width));
-
-        public void Text(int indent, string text) => lines.AddRange(Wrapping.Hanging(new string(' ', indent), text, Style.Width));
-
-        public void Bullet(string mark, string text) =>
-            lines.AddRange(Wrapping.Hanging($"{new string(' ', Indent)}{mark} ", text, Style.Width));
-
-        public void Strong(int indent, string lead, string text)
-        {
-            var hung = Wrapping.Hanging(new string(' ', indent) + lead, text, Style.Width);
-            lines.AddRange(hung.Select(Emphasised));
-        }
-
-        public void Amount(string label, decimal amount, string currency)
-        {
-            var money = Written.Money(amount, currency);
-            var column = Math.Min(AmountColumn, Style.Width);
-            lines.Add($"{new string(' ', Indent)}{label.PadRight(Math.Max(column - money.Length - Indent, label.Length + 1))}{money}");
-        }
-
-        private string Emphasised(string text) => Style.Emphasis ? $"\e[1m{text}\e[22m" : text;
     }
 }

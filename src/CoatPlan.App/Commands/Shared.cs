@@ -25,6 +25,10 @@ internal static class Shared
             result.AddError($"'{token.Value}' is no option of this command (a file of that name can be given as ./{token.Value})");
     }
 
+    /// <summary>JSON instead of text.</summary>
+    /// <param name="says">What the JSON holds.</param>
+    public static Option<bool> JsonOption(string says) => new("--json") { Description = says };
+
     /// <summary>The folder with presets of the user's own.</summary>
     public static Option<string?> PresetsOption() => new("--presets")
     {
