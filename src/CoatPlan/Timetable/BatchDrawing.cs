@@ -24,9 +24,11 @@ internal static class BatchDrawing
         var air = place.AirAround.Of(batch.Surfaces);
         var placed = Placed(batch, place);
         var begun = placed.Any(placement => placement is not null);
+        // The same word is wiped or masked before, between and after coats: which of them was done is told by when.
+        var (early, late) = (place with { Done = place.Done.Before(placed[0]) }, place with { Done = place.Done.After(placed[^1]) });
         var drawn = batch.Operations
-            .Where(operation => !begun || operation.Stage > CoatStage || place.Done.Of(operation.Word, operation.Surfaces, 1) is not null)
-            .Select(operation => sketch.Add(Activities.Of(operation, operation.Id, batch.Station, batch, place)))
+            .Where(operation => !begun || operation.Stage > CoatStage || early.Done.Of(operation.Word, operation.Surfaces, 1) is not null)
+            .Select(operation => sketch.Add(Activities.Of(operation, operation.Id, batch.Station, batch, operation.Stage > CoatStage ? late : early)))
             .ToImmutableArray();
         foreach (var node in drawn)
             LinkToEarlier(sketch, node, place);
@@ -107,10 +109,11 @@ internal static class BatchDrawing
         sketch.Add(choice.Reworked ? AfterStage(earlier, later, FilmStage.Through, air, 0) : InWindow(earlier, later, choice.Window, gap, air));
 
         var suffix = FormattableString.Invariant($"/{later.Coat!.Layer}.{later.Coat.Coat}");
+        var between = place with { Done = place.Done.After(earlier.Activity.Fixed).Before(later.Activity.Fixed) };
         WorkNode? last = null;
         foreach (var operation in BetweenCoats(batch, earlier.Coat!, later.Coat, choice, mask is not null, place))
         {
-            var node = sketch.Add(Activities.Of(operation, operation.Id + suffix, batch.Station, batch, place));
+            var node = sketch.Add(Activities.Of(operation, operation.Id + suffix, batch.Station, batch, between));
             sketch.Add(AfterStage(earlier, node, StageFor(operation, choice), air, operation.Word == "unmask" ? place.LeastBeforeUnmaskMinutes : 0));
             if (last is not null)
                 LinkOperation(sketch, last, node, place);

@@ -34,6 +34,14 @@ internal sealed record FactsDone(ImmutableArray<DoneEntry> Entries, Clock Clock,
                 .Append(1)
                 .Max();
 
+    /// <summary>What ended by a coat's start: the wipe before it, not the one after it. All where the coat is not on.</summary>
+    public FactsDone Before(Placement? coat) =>
+        coat is { } on ? this with { Entries = [.. Entries.Where(entry => entry.Coat is not null || EndOf(entry) <= on.Start)] } : this;
+
+    /// <summary>What ended after a coat: nothing where the coat is not on.</summary>
+    public FactsDone After(Placement? coat) =>
+        this with { Entries = [.. Entries.Where(entry => entry.Coat is not null || (coat is { } on && EndOf(entry) > on.End))] };
+
     /// <summary>Whether an operation before the coats goes without saying, since a coat has been put on.</summary>
     public bool IsPast(Prep.Operation operation) =>
         operation.Stage < CoatStage && Entries.Any(entry => entry.Coat is not null) && Of(operation.Word, operation.Surfaces, 1) is null;
