@@ -1,14 +1,17 @@
 using CoatPlan.Bench.Instances;
+using CoatPlan.Bench.Speed;
 
 // One verb for each benchmark; what follows the verb is its own business.
 return args switch
 {
     ["instances", .. var rest] => InstanceRun.Run(rest, Console.Out, Console.Error),
+    ["speed", .. var rest] => SpeedRun.Run(rest, Console.Out, Console.Error),
     _ => Usage(),
 };
 
 static int Usage()
 {
     Console.Error.WriteLine("usage: instances [--starts] FILE…");
+    Console.Error.WriteLine("       speed [replan|examples]");
     return 2;
 }
