@@ -9,7 +9,7 @@ internal static class DrawnDemand
     /// <summary>However badly it goes, a package reaches this share of what it should.</summary>
     private const double LeastLanding = 0.05;
 
-    /// <summary>The demand in each draw, packages, least first.</summary>
+    /// <summary>The demand in each draw, packages.</summary>
     public static double[] Of(Label label, SpraySessions sessions, SurfaceLuck luck, Ratio coversSpread)
     {
         var landing = Landing(label, luck, Spread(label, coversSpread));
@@ -22,26 +22,68 @@ internal static class DrawnDemand
                 sum[i] += roundsUp ? WholePackages.For(demand[i]) : demand[i];
         }
 
-        Array.Sort(sum);
         return sum;
     }
 
     /// <summary>The least demand that covers a share of the draws.</summary>
-    public static double At(double[] sorted, double share) => sorted[Math.Max(0, WholePackages.For(share * sorted.Length) - 1)];
+    public static double At(double[] drawn, double share) => Smallest([.. drawn], Math.Max(0, WholePackages.For(share * drawn.Length) - 1));
 
     /// <summary>From one package under the low number to the one that covers all draws or stands one over the high number.</summary>
-    public static ImmutableArray<CoveredShare> Covered(double[] sorted, int low, int high)
+    public static ImmutableArray<CoveredShare> Covered(double[] drawn, int low, int high)
     {
         var covered = ImmutableArray.CreateBuilder<CoveredShare>();
-        for (var packages = Math.Max(0, low - 1); packages <= high + 1; packages++)
+        var first = Math.Max(0, low - 1);
+        var needing = new int[Math.Max(0, high + 2 - first)];
+        foreach (var demand in drawn)
         {
-            var share = (double)sorted.Count(demand => WholePackages.For(demand) <= packages) / sorted.Length;
+            if (Math.Max(0, WholePackages.For(demand) - first) is var over && over < needing.Length)
+                needing[over]++;
+        }
+
+        var enough = 0;
+        for (var packages = first; packages <= high + 1; packages++)
+        {
+            enough += needing[packages - first];
+            var share = (double)enough / drawn.Length;
             covered.Add(new CoveredShare(packages, share));
             if (share >= 1)
                 break;
         }
 
         return covered.ToImmutable();
+    }
+
+    // The number that would stand at a place if all were in order, by halving towards it: sorting thousands of draws for two of them costs more than drawing them.
+    private static double Smallest(double[] values, int place)
+    {
+        var (low, high) = (0, values.Length - 1);
+        while (low < high)
+        {
+            var pivot = values[low + ((high - low) / 2)];
+            var (i, j) = (low, high);
+            while (i <= j)
+            {
+                while (values[i] < pivot)
+                    i++;
+                while (values[j] > pivot)
+                    j--;
+                if (i <= j)
+                {
+                    (values[i], values[j]) = (values[j], values[i]);
+                    i++;
+                    j--;
+                }
+            }
+
+            if (place <= j)
+                high = j;
+            else if (place >= i)
+                low = i;
+            else
+                return values[place];
+        }
+
+        return values[low];
     }
 
     private static double[] OfOpening(SprayOpening opening, Label label, double[] landing, SurfaceLuck luck)

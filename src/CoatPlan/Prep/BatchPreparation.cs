@@ -1,13 +1,27 @@
+using System.Collections.Concurrent;
+
 namespace CoatPlan.Prep;
 
 /// <summary>Turns surfaces that are worked on together into their operations.</summary>
 internal sealed record BatchPreparation(PrepContext Context)
 {
+    private readonly Dictionary<string, int> placeOf = Context.Surfaces
+        .Select((surface, place) => (surface.Id, place))
+        .ToDictionary(pair => pair.Id, pair => pair.place, StringComparer.Ordinal);
+
+    // A group is asked for when the sequence is built, when it is dated, and once for each station of a class: its operations are the same each time.
+    private readonly ConcurrentDictionary<string, (ImmutableArray<string> Surfaces, ImmutableArray<Operation> Operations)> newest = new(StringComparer.Ordinal);
+
     /// <summary>See <see cref="Sequence.ForBatch"/>.</summary>
     public ImmutableArray<Operation> Operations(ImmutableArray<string> surfaces, string batch)
     {
+        if (newest.TryGetValue(batch, out var known) && !surfaces.IsDefault && known.Surfaces.SequenceEqual(surfaces))
+            return known.Operations;
+
         var settled = Settled(surfaces);
-        return Chain(Words(settled, row => !row.OncePerJob && row.Word != "remask").Select(row => Operation(row, settled, batch)));
+        var operations = Chain(Words(settled, row => !row.OncePerJob && row.Word != "remask").Select(row => Operation(row, settled, batch)));
+        newest[batch] = (surfaces, operations);
+        return operations;
     }
 
     /// <summary>See <see cref="Sequence.Remask"/>.</summary>
@@ -87,11 +101,11 @@ internal sealed record BatchPreparation(PrepContext Context)
     {
         if (surfaces.IsDefaultOrEmpty)
             throw new ArgumentException("A batch has at least one surface.", nameof(surfaces));
-        var unknown = surfaces.FirstOrDefault(id => Context.Surfaces.All(surface => surface.Id != id));
+        var unknown = surfaces.FirstOrDefault(id => !placeOf.ContainsKey(id));
         if (unknown is not null)
             throw new ArgumentException($"The job has no surface '{unknown}'.", nameof(surfaces));
 
-        return [.. Context.Surfaces.Where(surface => surfaces.Contains(surface.Id, StringComparer.Ordinal))];
+        return [.. surfaces.Select(id => placeOf[id]).Distinct().Order().Select(place => Context.Surfaces[place])];
     }
 
     private IEnumerable<Presets.Operation> Words(ImmutableArray<SettledSurface> settled, Func<Presets.Operation, bool> wanted) =>
@@ -103,9 +117,8 @@ internal sealed record BatchPreparation(PrepContext Context)
     private Operation Operation(Presets.Operation row, ImmutableArray<SettledSurface> batchSurfaces, string batch)
     {
         var surfaces = batchSurfaces.Where(surface => surface.Operations.ContainsKey(row.Word)).ToImmutableArray();
-        var masked = surfaces.ToDictionary(surface => surface.Id, surface => Masking.OnePiece(surface, Context.Rules.Masking, Context.Catalogue));
         var work = surfaces
-            .Select(surface => new SurfaceWork(surface.Id, HandsOn.OnSurface(surface, surface.Operations[row.Word], masked[surface.Id], Context.Catalogue)))
+            .Select(surface => new SurfaceWork(surface.Id, HandsOn.OnSurface(surface, surface.Operations[row.Word], surface.Masked, Context.Catalogue)))
             .ToImmutableArray();
         var ways = surfaces
             .GroupBy(surface => surface.Operations[row.Word].Way?.Title ?? row.Title, StringComparer.Ordinal)
@@ -124,7 +137,7 @@ internal sealed record BatchPreparation(PrepContext Context)
             MakesDust = settled.Any(operation => operation.Way?.Dust ?? row.MakesDust),
             HotWork = settled.Any(operation => operation.Way?.Hot ?? row.HotWork),
             Wait = row.Word == "heat-cure" ? StagedHeat.Longest(surfaces, Context.Catalogue) : surfaces.Select(surface => Wait(surface, row)).MaxBy(wait => wait.Time)!,
-            Masked = row.Word == "mask" ? [.. surfaces.SelectMany(surface => masked[surface.Id].Select(item => Times(item, surface.Measured.Count)))] : [],
+            Masked = row.Word == "mask" ? [.. surfaces.SelectMany(surface => surface.Masked.Select(item => Times(item, surface.Measured.Count)))] : [],
             Grits = [.. settled.SelectMany(operation => operation.Way?.Grits ?? []).Distinct(StringComparer.Ordinal).OrderBy(grit => grit.Length).ThenBy(grit => grit, StringComparer.Ordinal)],
         };
     }

@@ -11,7 +11,15 @@ internal sealed record PrepRule
     /// <summary>Which of its ways; null: its only one.</summary>
     public required string? Way { get; init; }
 
-    public required RuleCondition Condition { get; init; }
+    public required RuleCondition Condition
+    {
+        get;
+        init
+        {
+            field = value;
+            Follows = value.Asks(SettledTraits.Does) || value.Asks(SettledTraits.Dust);
+        }
+    }
 
     /// <summary>Why, with names in braces; null for a row that only adds a note.</summary>
     public required string? Why { get; init; }
@@ -27,5 +35,5 @@ internal sealed record PrepRule
     public required string Status { get; init; }
 
     /// <summary>Whether it is judged after the others because it asks what they settled.</summary>
-    public bool Follows => Condition.Asks(SettledTraits.Does) || Condition.Asks(SettledTraits.Dust);
+    public bool Follows { get; private init; }
 }

@@ -22,19 +22,21 @@ public static class PrepSequence
         ArgumentNullException.ThrowIfNull(texts);
 
         var jobTraits = JobTraits.Of(job);
+        var repeatedNames = job.Surfaces.GroupBy(surface => surface.Name, StringComparer.Ordinal)
+            .Where(alike => alike.Count() > 1).Select(alike => alike.Key).ToHashSet(StringComparer.Ordinal);
         var context = new PrepContext
         {
             Rules = texts.Rules,
             Catalogue = catalogue,
             Job = jobTraits,
-            Surfaces = [.. surfaces.Select(surface => Settle(surface, job, catalogue, labels, texts, jobTraits))],
+            Surfaces = [.. surfaces.Select(surface => Settle(surface, job, catalogue, labels, texts, jobTraits, repeatedNames))],
         };
 
-        var opening = WholeJobPreparation.Opening(context);
+        var (opening, closing) = WholeJobPreparation.Of(context);
         var batches = new BatchPreparation(context with { LastOpening = opening.LastOrDefault()?.Id });
         var groups = Groups.Of(context.Surfaces);
         var ofGroups = groups.SelectMany(group => batches.Operations(group.Surfaces, group.Id));
-        var operations = opening.Concat(ofGroups).Concat(WholeJobPreparation.Closing(context)).OrderBy(o => o.Stage).ThenBy(o => o.Order).ToArray();
+        var operations = opening.Concat(ofGroups).Concat(closing).OrderBy(o => o.Stage).ThenBy(o => o.Order).ToArray();
 
         return new Sequence(batches)
         {
@@ -45,19 +47,19 @@ public static class PrepSequence
     }
 
     private static SettledSurface Settle(
-        MeasuredSurface measured, Job job, Catalogue catalogue, Labels labels, PrepTexts texts, Traits jobTraits)
+        MeasuredSurface measured, Job job, Catalogue catalogue, Labels labels, PrepTexts texts, Traits jobTraits, HashSet<string> repeatedNames)
     {
         var layers = Layers(measured.Surface, job, labels);
         var pairings = Pairings.Of(measured, layers, texts.Warnings.Through, catalogue);
         var own = SurfaceTraits.Of(measured, layers, job, catalogue)
             .Saying("patch-test", pairings.Any(pairing => pairing.Judgement.Verdict == Verdict.Test));
         var (operations, known) = Settling.Settle(DerivedTrait.Follow(texts.Rules.Traits, own.And(jobTraits)), texts.Rules, catalogue);
+        var name = repeatedNames.Contains(measured.Surface.Name) ? $"{measured.Surface.Name} ({measured.Id})" : measured.Surface.Name;
         return new SettledSurface
         {
             Measured = measured,
-            Name = job.Surfaces.Count(surface => surface.Name == measured.Surface.Name) > 1
-                ? $"{measured.Surface.Name} ({measured.Id})"
-                : measured.Surface.Name,
+            Name = name,
+            Masked = Masking.OnePiece(measured, name, texts.Rules.Masking, catalogue),
             Layers = layers,
             Pairings = pairings,
             Own = DerivedTrait.Follow(texts.Rules.Traits, own),

@@ -18,8 +18,11 @@ internal sealed record SettledSurface
     /// <summary>What is known, its job's words among it.</summary>
     public required Traits Known { get; init; }
 
+    /// <summary>What is masked on one piece.</summary>
+    public required ImmutableArray<MaskedItem> Masked { get; init; }
+
     /// <summary>What is done, by word.</summary>
-    public required ImmutableSortedDictionary<string, SettledOperation> Operations { get; init; }
+    public required IReadOnlyDictionary<string, SettledOperation> Operations { get; init; }
 
     public JobSurface Surface => Measured.Surface;
 

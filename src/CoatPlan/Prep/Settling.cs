@@ -10,11 +10,21 @@ internal static class Settling
     /// Rules that ask what is done, or whether it makes dust, are judged after all others: a blow-off follows from sanding. The mildest way
     /// stands first in the file; the last of those asked for is done.
     /// </remarks>
-    public static (ImmutableSortedDictionary<string, SettledOperation> Operations, Traits Known) Settle(
+    public static (IReadOnlyDictionary<string, SettledOperation> Operations, Traits Known) Settle(
         Traits traits, PrepRules rules, Catalogue catalogue)
     {
-        var first = rules.Rules.Where(rule => !rule.Follows && rule.Condition.Holds(traits)).ToArray();
-        var asked = first.Where(rule => rule.Why is not null).ToArray();
+        var first = new HashSet<PrepRule>(ReferenceEqualityComparer.Instance);
+        var asked = new List<PrepRule>();
+        foreach (var rule in rules.Rules)
+        {
+            if (rule.Follows || !rule.Condition.Holds(traits))
+                continue;
+
+            first.Add(rule);
+            if (rule.Why is not null)
+                asked.Add(rule);
+        }
+
         var known = traits
             .With(SettledTraits.Does, asked.Select(rule => rule.Operation))
             .Saying(SettledTraits.Dust, asked.GroupBy(rule => rule.Operation).Any(word => MakesDust(word.Key, word, rules, catalogue)));
@@ -28,7 +38,7 @@ internal static class Settling
                 Strongest(word.Key, word, rules),
                 [.. word],
                 [.. holding.Where(rule => rule.Operation == word.Key && rule.Note is not null)]))
-            .ToImmutableSortedDictionary(operation => operation.Word, operation => operation, StringComparer.Ordinal);
+            .ToDictionary(operation => operation.Word, StringComparer.Ordinal);
         return (operations, known);
     }
 

@@ -5,18 +5,22 @@ internal static class WholeJobPreparation
 {
     private const int LastOpeningStage = 2;
 
-    /// <summary>Those of stages 1 and 2, each after the one before.</summary>
-    public static ImmutableArray<Operation> Opening(PrepContext context) => Chain(Once(context, row => row.Stage <= LastOpeningStage));
+    /// <summary>
+    /// Those of stages 1 and 2, each after the one before; and those of stages 9 and 10, likewise, of which <see cref="Operation.AfterEvery"/> tells what else
+    /// they come after.
+    /// </summary>
+    public static (ImmutableArray<Operation> Opening, ImmutableArray<Operation> Closing) Of(PrepContext context)
+    {
+        var once = Once(context).ToArray();
+        return (Chain(once.Where(operation => operation.Stage <= LastOpeningStage)), Chain(once.Where(operation => operation.Stage > LastOpeningStage)));
+    }
 
-    /// <summary>Those of stages 9 and 10; what they come after is told by <see cref="Operation.AfterEvery"/>.</summary>
-    public static ImmutableArray<Operation> Closing(PrepContext context) => Chain(Once(context, row => row.Stage > LastOpeningStage));
-
-    private static IEnumerable<Operation> Once(PrepContext context, Func<Presets.Operation, bool> wanted)
+    private static IEnumerable<Operation> Once(PrepContext context)
     {
         var known = context.Surfaces.Aggregate(context.Job, (traits, surface) => traits.And(surface.Known));
         var (settled, _) = Settling.Settle(known, context.Rules, context.Catalogue);
         return context.Catalogue.Operations
-            .Where(row => row.OncePerJob && wanted(row) && settled.ContainsKey(row.Word))
+            .Where(row => row.OncePerJob && settled.ContainsKey(row.Word))
             .OrderBy(row => row.Stage)
             .ThenBy(row => row.Order)
             .Select(row => Operation(row, settled[row.Word], context));

@@ -13,6 +13,8 @@ internal sealed class RoomAir
     private readonly ExactMinute minute;
     private readonly ImmutableArray<RoomSource> sources;
     private readonly (double End, double Mean)[] fadings;
+    private readonly double[] atOnce;
+    private readonly double[] fromFilm;
     private readonly double[] films;
     private readonly double[] levels;
     private readonly double[] means;
@@ -29,6 +31,9 @@ internal sealed class RoomAir
         this.sources = sources;
         fadings = [.. sources.Select(source => (minute.FadingEnd(source.FilmRate), minute.FadingMean(source.FilmRate)))];
         films = new double[sources.Length];
+        // Side by side, since every minute of a long job walks over them.
+        atOnce = [.. sources.SelectMany(source => source.AtOnce)];
+        fromFilm = [.. sources.SelectMany(source => source.FromFilm)];
         levels = new double[measures];
         means = new double[measures];
         Now = sources.IsEmpty ? 0 : sources[0].First;
@@ -91,12 +96,15 @@ internal sealed class RoomAir
         // The film gains at a steady pace while it is sprayed and fades at its own rate, so what it gives off is a steady part and a fading one.
         var fadingFilm = (source.FilmRate * films[index]) - gain;
         var (fadingEnd, fadingMean) = fadings[index];
-        for (var m = 0; m < levels.Length; m++)
+        var (steadyEnd, steadyMean) = (minute.SteadyEnd, minute.SteadyMean);
+        var film = fromFilm.AsSpan(index * levels.Length, levels.Length);
+        var now = atOnce.AsSpan(index * levels.Length, levels.Length);
+        for (var m = 0; m < film.Length; m++)
         {
-            var steady = gain * (source.AtOnce[m] + source.FromFilm[m]);
-            var fading = fadingFilm * source.FromFilm[m];
-            levels[m] += (steady * minute.SteadyEnd) + (fading * fadingEnd);
-            means[m] += (steady * minute.SteadyMean) + (fading * fadingMean);
+            var steady = gain * (now[m] + film[m]);
+            var fading = fadingFilm * film[m];
+            levels[m] += (steady * steadyEnd) + (fading * fadingEnd);
+            means[m] += (steady * steadyMean) + (fading * fadingMean);
         }
 
         films[index] = (films[index] * source.FilmKept) + (gain / source.FilmRate * (1 - source.FilmKept));
