@@ -21,6 +21,8 @@ internal static class CommandTree
         root.Add(CheckCommand.Of(surroundings));
         root.Add(SheetsCommand.Of(surroundings));
         root.Add(DoneCommand.Of(surroundings));
+        root.Add(WhenCommand.Of(surroundings));
+        root.Add(CompareCommand.Of(surroundings));
         root.Add(NewCommand.Of(surroundings));
         root.Add(PresetsCommand.Of(surroundings));
         SayItOurWay(root);

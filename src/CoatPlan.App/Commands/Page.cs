@@ -55,6 +55,18 @@ internal sealed class Page
     /// <summary>A word and what it comes to, in two columns.</summary>
     public void Field(string label, string text) => lines.AddRange(Wrapping.Hanging(label.PadRight(LabelWidth), text, Style.Width));
 
+    /// <summary>A word and two things that stand side by side, each wrapped in its own column.</summary>
+    public void Columns(string label, string left, string right)
+    {
+        var width = Math.Max(1, (Style.Width - LabelWidth - Indent) / 2);
+        var (lefts, rights) = (Wrapping.Lines(left, width).ToArray(), Wrapping.Lines(right, width).ToArray());
+        for (var i = 0; i < Math.Max(lefts.Length, rights.Length); i++)
+        {
+            var row = $"{(i == 0 ? label : "").PadRight(LabelWidth)}{(i < lefts.Length ? lefts[i] : "").PadRight(width + Indent)}{(i < rights.Length ? rights[i] : "")}";
+            lines.Add(row.TrimEnd());
+        }
+    }
+
     /// <summary>A paragraph, moved in.</summary>
     public void Text(int indent, string text) => lines.AddRange(Wrapping.Hanging(new string(' ', indent), text, Style.Width));
 

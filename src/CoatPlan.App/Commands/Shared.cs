@@ -10,9 +10,10 @@ internal static class Shared
     public const string Trace = "--trace";
 
     /// <summary>The job file, or standard input.</summary>
-    public static Argument<string> JobArgument()
+    /// <param name="name">What the help calls it.</param>
+    public static Argument<string> JobArgument(string name = "JOB")
     {
-        var job = new Argument<string>("JOB") { Description = "Job file, or - for standard input" };
+        var job = new Argument<string>(name) { Description = "Job file, or - for standard input" };
         job.Validators.Add(RefuseOption);
         return job;
     }

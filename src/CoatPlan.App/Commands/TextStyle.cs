@@ -14,4 +14,10 @@ internal sealed record TextStyle(PrintUnits Units, string Currency, int Width, b
 
     /// <summary>Most columns that can be asked for.</summary>
     public const int Widest = 400;
+
+    /// <summary>The style of a job's texts where the program runs.</summary>
+    /// <param name="surroundings">Width and emphasis.</param>
+    /// <param name="job">Units and currency.</param>
+    public static TextStyle Of(Surroundings surroundings, Job job) =>
+        new(job.Units, job.Prices?.Currency ?? JobDefaults.Currency, surroundings.Width, surroundings.Emphasis);
 }
