@@ -10,7 +10,7 @@ internal readonly record struct ConstantArc(int From, int To, int Minutes, int L
         for (var l = 0; l < frame.Links.Length; l++)
         {
             var link = frame.Links[l];
-            if (frame.IsFixed[link.To] || frame.IsFixed[link.From])
+            if (frame.IsFixed[link.To] || frame.IsFixed[link.From] || !frame.AlwaysSpeaks(link))
             {
                 continue;
             }

@@ -8,7 +8,7 @@ internal static class Contradiction
     {
         for (var i = 0; i < frame.Count; i++)
         {
-            if (!frame.IsFixed[i] && TooMuch(frame, i) is { } resource)
+            if (!frame.IsFixed[i] && frame.AskedBy[i] < 0 && TooMuch(frame, i) is { } resource)
             {
                 return Explain.TooMuch(frame, i, resource);
             }

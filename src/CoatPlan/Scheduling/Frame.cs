@@ -20,9 +20,12 @@ internal sealed class Frame
         var activityIndex = IndexOf(network.Activities.Select(a => a.Id));
         var resourceIndex = IndexOf(network.Resources.Select(r => r.Name));
 
-        Links = [.. network.Links.Select(l => new FrameLink(activityIndex[l.From], activityIndex[l.To], [.. l.Windows]))];
+        Links = [.. network.Links.Select(l => LinkOf(l, activityIndex))];
         Incoming = Grouped(Links, l => l.To);
         Outgoing = Grouped(Links, l => l.From);
+        AskedBy = AskedByOf();
+        ChoicesFrom = [.. Outgoing.Select(links => links.Where(l => Links[l].IsChoice).ToArray())];
+        HasChoices = Array.Exists(Links, l => l.IsChoice);
 
         Holds = [.. network.Holds.Where(h => h.Amount > 0).Select(h => new FrameHold(
             resourceIndex[h.Resource], h.Amount, activityIndex[h.FromActivity], activityIndex[h.UntilActivity], h.Until))];
@@ -64,6 +67,15 @@ internal sealed class Frame
 
     /// <summary>For each activity, the links that are counted from it.</summary>
     public int[][] Outgoing { get; }
+
+    /// <summary>For each activity, the link whose windows ask for it; −1 for one that is always done.</summary>
+    public int[] AskedBy { get; }
+
+    /// <summary>For each activity, the links counted from it whose windows ask for activities.</summary>
+    public int[][] ChoicesFrom { get; }
+
+    /// <summary>Whether any activity is done only where a window asks for it.</summary>
+    public bool HasChoices { get; }
 
     public FrameHold[] Holds { get; }
 
@@ -158,6 +170,37 @@ internal sealed class Frame
 
     /// <summary>When a presence is over, for an activity that ends at a minute.</summary>
     public static int GoneAt(Presence presence, int end) => presence.Until is null ? end : Math.Max(end, presence.Until(end));
+
+    /// <summary>Whether a link says something whichever windows are used.</summary>
+    public bool AlwaysSpeaks(FrameLink link) => link.Unless.Length == 0 && AskedBy[link.From] < 0 && AskedBy[link.To] < 0;
+
+    private static FrameLink LinkOf(Link link, Dictionary<string, int> index)
+    {
+        var plain = new FrameLink(index[link.From], index[link.To], [.. link.Windows]);
+        return link.Unless.IsEmpty && link.Windows.All(w => w.Asks.IsEmpty)
+            ? plain
+            : plain with
+            {
+                Asks = [.. link.Windows.Select(w => w.Asks.Select(id => index[id]).Order().ToArray())],
+                Asked = [.. link.Windows.SelectMany(w => w.Asks).Distinct().Select(id => index[id]).Order()],
+                Unless = [.. link.Unless.Select(id => index[id])],
+            };
+    }
+
+    private int[] AskedByOf()
+    {
+        var askedBy = new int[Count];
+        Array.Fill(askedBy, -1);
+        for (var l = 0; l < Links.Length; l++)
+        {
+            foreach (var activity in Links[l].Asked)
+            {
+                askedBy[activity] = Activities[activity].Fixed is null ? l : -1;
+            }
+        }
+
+        return askedBy;
+    }
 
     private static Dictionary<string, int> IndexOf(IEnumerable<string> names)
     {

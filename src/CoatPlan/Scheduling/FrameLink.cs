@@ -3,6 +3,21 @@ namespace CoatPlan.Scheduling;
 /// <summary>A link by index.</summary>
 internal sealed record FrameLink(int From, int To, Window[] Windows)
 {
+    /// <summary>For each window, the activities it asks for, in the order of the network.</summary>
+    public int[][] Asks { get; init; } = [];
+
+    /// <summary>All activities that windows ask for; empty for a link that is no choice.</summary>
+    public int[] Asked { get; init; } = [];
+
+    /// <summary>Activities of which none may be done where the link is to say anything.</summary>
+    public int[] Unless { get; init; } = [];
+
+    /// <summary>Whether what is done depends on the window.</summary>
+    public bool IsChoice => Asked.Length > 0;
+
+    /// <summary>Whether some window closes.</summary>
+    public bool Closes { get; } = Array.Exists(Windows, w => w.Most is not null);
+
     /// <summary>Whether a start of the later activity lies in a window that is counted from a placement of the earlier.</summary>
     public static bool Holds(Window window, Placement from, int start) =>
         start >= window.Least.After(from) && (window.Most is null || start <= window.Most.After(from));

@@ -30,8 +30,14 @@ internal sealed class GenerationOrder
                 continue;
             }
 
+            foreach (var asked in link.Asked)
+            {
+                edges.Add((link.From, asked));
+                edges.Add((asked, link.To));
+            }
+
             var lag = link.ConstantLag(frame.Work);
-            if (lag is null or > 0 || Array.Exists(link.Windows, w => w.AddedWork > 0))
+            if (lag is null or > 0 || link.IsChoice || Array.Exists(link.Windows, w => w.AddedWork > 0))
             {
                 edges.Add((link.From, link.To));
             }

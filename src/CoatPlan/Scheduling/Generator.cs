@@ -29,9 +29,11 @@ internal sealed class Generator
     private readonly bool[] isMarked;
     private readonly Stack<int> marking = new();
     private readonly List<int> takenOut = [];
+    private readonly Choices choices;
 
     private int[] ranks = [];
     private int[] onlyWindows = [];
+    private bool urgentFirst;
     private int placedCount;
 
     public Generator(Frame frame, GenerationOrder order, Heads heads)
@@ -48,6 +50,7 @@ internal sealed class Generator
         windows = new int[frame.Links.Length];
         isQueued = new bool[frame.Count];
         isMarked = new bool[frame.Count];
+        choices = new Choices(frame, heads, placements, isPlaced, (activity, from) => FirstFree(activity, from, 0) is { } at && at.Start != Profile.Never ? at : null);
     }
 
     private enum Step
@@ -64,7 +67,7 @@ internal sealed class Generator
     /// <summary>What the last run placed.</summary>
     public IReadOnlyList<Placement> Placements => placements;
 
-    public ImmutableArray<Placement?> Placed => [.. Enumerable.Range(0, frame.Count).Select(i => isPlaced[i] ? placements[i] : (Placement?)null)];
+    public ImmutableArray<Placement?> Placed => [.. Enumerable.Range(0, frame.Count).Select(i => isPlaced[i] && !choices.IsSkipped(i) ? placements[i] : (Placement?)null)];
 
     public int PlacedCount => placedCount;
 
@@ -72,11 +75,13 @@ internal sealed class Generator
     /// <param name="priority">For each activity its rank; of those that can be placed next, the lowest is.</param>
     /// <param name="onlyWindow">For each link the one window to use, or −1 for whichever gives the earliest start.</param>
     /// <param name="cutOff">The run is given up as soon as something ends after this minute.</param>
+    /// <param name="urgentFirst">Whether what has a window that is closing comes before everything else.</param>
     /// <returns>Whether everything was placed.</returns>
-    public bool Run(int[] priority, int[] onlyWindow, int cutOff)
+    public bool Run(int[] priority, int[] onlyWindow, int cutOff, bool urgentFirst = false)
     {
         ranks = priority;
         onlyWindows = onlyWindow;
+        this.urgentFirst = urgentFirst;
         Reset();
 
         var budget = 100 + (10 * frame.Count);
@@ -89,7 +94,7 @@ internal sealed class Generator
             }
 
             isQueued[activity] = false;
-            if (isPlaced[activity] || missing[activity] > 0)
+            if (isPlaced[activity] || missing[activity] > 0 || !choices.IsWanted(activity))
             {
                 continue;
             }
@@ -103,6 +108,11 @@ internal sealed class Generator
             if (step == Step.Placed && placements[activity].End > cutOff)
             {
                 return false;
+            }
+
+            if (step == Step.Placed)
+            {
+                DecideAfter(activity);
             }
 
             if (step == Step.Unscheduled && --budget < 0)
@@ -122,12 +132,14 @@ internal sealed class Generator
         for (var l = 0; l < inUse.Length; l++)
         {
             var link = frame.Links[l];
-            inUse[l] = frame.IsFixed[link.To] ? link.WindowHolding(placements[link.From], placements[link.To].Start)
+            inUse[l] = !choices.Speaks(l) ? -1
+                : link.IsChoice && choices.Window(l) >= 0 ? choices.Window(l)
+                : frame.IsFixed[link.To] ? link.WindowHolding(placements[link.From], placements[link.To].Start)
                 : windows[l] < 0 ? link.WindowHolding(placements[link.From], placements[link.To].Start, addedWork: 0)
                 : windows[l];
         }
 
-        return new Schedule([.. placements], [.. inUse]);
+        return new Schedule([.. placements], [.. inUse]) { Skipped = choices.Skipped };
     }
 
     private void Reset()
@@ -144,6 +156,7 @@ internal sealed class Generator
         Array.Clear(isQueued);
         Array.Fill(windows, -1);
         order.Leaders.CopyTo(missing, 0);
+        choices.Clear();
         Blockage = null;
         placedCount = 0;
         for (var i = 0; i < frame.Count; i++)
@@ -161,17 +174,132 @@ internal sealed class Generator
 
         for (var i = 0; i < frame.Count; i++)
         {
+            if (frame.IsFixed[i])
+            {
+                DecideAfter(i);
+            }
+        }
+
+        for (var i = 0; i < frame.Count; i++)
+        {
             Enqueue(i);
         }
     }
 
     private void Enqueue(int activity)
     {
-        if (missing[activity] == 0 && !isPlaced[activity] && !isQueued[activity])
+        if (missing[activity] == 0 && !isPlaced[activity] && !isQueued[activity] && choices.IsWanted(activity))
         {
             isQueued[activity] = true;
-            ready.Enqueue(activity, ((long)ranks[activity] << 32) | (uint)activity);
+            var tier = urgentFirst && IsUrgent(activity) ? 0L : 1L << 62;
+            ready.Enqueue(activity, tier | ((long)ranks[activity] << 32) | (uint)activity);
         }
+    }
+
+    // Whether a window that is counted from something placed will close on it.
+    private bool IsUrgent(int activity)
+    {
+        if (frame.AskedBy[activity] >= 0)
+        {
+            return true;
+        }
+
+        foreach (var l in frame.Incoming[activity])
+        {
+            if (frame.Links[l].Closes && isPlaced[frame.Links[l].From] && choices.Speaks(l))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    // What windows ask for is known once the activity stands from which they are counted.
+    private void DecideAfter(int activity)
+    {
+        foreach (var l in frame.ChoicesFrom[activity])
+        {
+            if (!isPlaced[frame.Links[l].To])
+            {
+                choices.Decide(l, onlyWindows[l]);
+                Follow(l);
+            }
+        }
+    }
+
+    private void Follow(int l)
+    {
+        foreach (var asked in frame.Links[l].Asked)
+        {
+            if (frame.AskedBy[asked] != l)
+            {
+                continue;
+            }
+
+            floors[asked] = heads[asked].Start;
+            if (choices.IsWanted(asked))
+            {
+                Enqueue(asked);
+            }
+            else
+            {
+                var at = placements[frame.Links[l].From].End;
+                choices.Skip(asked);
+                placements[asked] = new Placement(at, at);
+                isPlaced[asked] = true;
+                placedCount++;
+                ReleaseFollowers(asked);
+            }
+        }
+    }
+
+    // The next of the windows of a choice that could be used; what the one before asked for is taken out again.
+    private bool TakeNextWindow(int activity)
+    {
+        var l = frame.AskedBy[activity] >= 0 ? frame.AskedBy[activity] : ChoiceTo(activity);
+        if (l < 0 || !choices.HasNext(l))
+        {
+            return false;
+        }
+
+        MarkAsked(l);
+        TakeOutMarked();
+        choices.TakeNext(l);
+        Follow(l);
+        Enqueue(activity);
+        Enqueue(frame.Links[l].To);
+        return true;
+    }
+
+    // Things may have come between since a window was decided on: then all are looked at once more before it is used.
+    private bool DecidedAnew(int activity, Placement at)
+    {
+        var l = frame.HasChoices ? ChoiceTo(activity) : -1;
+        if (l < 0 || !choices.IsWorthReview(l, at.Start))
+        {
+            return false;
+        }
+
+        MarkAsked(l);
+        TakeOutMarked();
+        choices.Review(l, onlyWindows[l]);
+        Follow(l);
+        Enqueue(activity);
+        return true;
+    }
+
+    private int ChoiceTo(int activity)
+    {
+        foreach (var l in frame.Incoming[activity])
+        {
+            if (frame.Links[l].IsChoice && isPlaced[frame.Links[l].From])
+            {
+                return l;
+            }
+        }
+
+        return -1;
     }
 
     private Step TryPlace(int activity)
@@ -184,16 +312,16 @@ internal sealed class Generator
             foreach (var l in frame.Incoming[activity])
             {
                 var link = frame.Links[l];
-                if (!isPlaced[link.From])
+                if (!isPlaced[link.From] || !choices.Speaks(l))
                 {
                     windows[l] = -1;
                     continue;
                 }
 
-                var (start, window) = Windows.NextStart(link, placements[link.From], t, onlyWindows[l]);
+                var (start, window) = Windows.NextStart(link, placements[link.From], t, link.IsChoice ? choices.Window(l) : onlyWindows[l]);
                 if (window < 0)
                 {
-                    return PushAnchor(activity, l, t);
+                    return Closed(activity, l, t);
                 }
 
                 t = start;
@@ -206,9 +334,15 @@ internal sealed class Generator
                 continue;
             }
 
-            if (frame.First(activity, t, addedWork) is not { } at)
+            if (FirstFree(activity, t, addedWork) is not { } at)
             {
-                return Stuck(Explain.NeverFits(frame, activity, t, addedWork));
+                return TakeNextWindow(activity) ? Step.Unscheduled : Stuck(Explain.NeverFits(frame, activity, t, addedWork));
+            }
+
+            if (at.Start == Profile.Never)
+            {
+                parked.Add(activity);
+                return Step.Parked;
             }
 
             if (at.Start > t)
@@ -217,21 +351,13 @@ internal sealed class Generator
                 continue;
             }
 
-            var free = Math.Max(FreeFrom(activity, at), space.ClearFrom(activity, at));
-            if (free == Profile.Never)
-            {
-                parked.Add(activity);
-                return Step.Parked;
-            }
-
-            if (free > t)
-            {
-                t = free;
-                continue;
-            }
-
             if (Behind(activity, at) is not { } behind)
             {
+                if (DecidedAnew(activity, at))
+                {
+                    return Step.Unscheduled;
+                }
+
                 Place(activity, at);
                 return Step.Placed;
             }
@@ -246,13 +372,40 @@ internal sealed class Generator
         }
     }
 
+    // The first placement that the activity's own rules, resources and the space permit; its start is Never where that waits for what is not placed yet.
+    private Placement? FirstFree(int activity, int from, int addedWork)
+    {
+        for (var t = from; frame.First(activity, t, addedWork) is { } at;)
+        {
+            t = Math.Max(FreeFrom(activity, at), space.ClearFrom(activity, at));
+            if (t == at.Start)
+            {
+                return at;
+            }
+
+            if (t == Profile.Never)
+            {
+                return new Placement(Profile.Never, Profile.Never);
+            }
+        }
+
+        return null;
+    }
+
+    // A window has closed: another one is used, or what it is counted from comes later.
+    private Step Closed(int activity, int l, int t)
+    {
+        var isAsked = frame.AskedBy[frame.Links[l].From] >= 0;
+        return (!isAsked && TakeNextWindow(activity)) || DecidedAnew(activity, new Placement(t, t)) ? Step.Unscheduled : PushAnchor(activity, l, t);
+    }
+
     // A link to something already placed whose windows the placement would not meet.
     private int? Behind(int activity, Placement at)
     {
         foreach (var l in frame.Outgoing[activity])
         {
             var link = frame.Links[l];
-            if (isPlaced[link.To] && !frame.IsFixed[link.To] && link.WindowHolding(at, placements[link.To].Start, addedWork: 0) < 0)
+            if (isPlaced[link.To] && !frame.IsFixed[link.To] && choices.Speaks(l) && link.WindowHolding(at, placements[link.To].Start, addedWork: 0) < 0)
             {
                 return l;
             }
@@ -313,15 +466,19 @@ internal sealed class Generator
         placedCount++;
         AddUse(activity, 1);
         space.Add(activity, at);
+        ReleaseFollowers(activity);
+        if (frame.HoldsUntil[activity].Length > 0)
+        {
+            Unpark();
+        }
+    }
+
+    private void ReleaseFollowers(int activity)
+    {
         foreach (var follower in order.Followers[activity])
         {
             missing[follower]--;
             Enqueue(follower);
-        }
-
-        if (frame.HoldsUntil[activity].Length > 0)
-        {
-            Unpark();
         }
     }
 
@@ -372,7 +529,7 @@ internal sealed class Generator
         }
 
         var addedWork = frame.Incoming[anchor].Where(i => windows[i] >= 0).Sum(i => frame.Links[i].Windows[windows[i]].AddedWork);
-        var needed = Windows.AnchorFor(frame, link, placements[anchor].Start + 1, start, onlyWindows[l], addedWork);
+        var needed = Windows.AnchorFor(frame, link, placements[anchor].Start + 1, start, link.IsChoice ? -1 : onlyWindows[l], addedWork);
         return Push(activity, anchor, needed, blockage);
     }
 
@@ -406,7 +563,7 @@ internal sealed class Generator
     {
         var from = placements[first].Start;
         Mark(first);
-        if (frame.Count <= RepackedCount)
+        if (frame.Count <= RepackedCount && !frame.HasChoices)
         {
             for (var i = 0; i < frame.Count; i++)
             {
@@ -417,14 +574,24 @@ internal sealed class Generator
             }
         }
 
+        TakeOutMarked();
+    }
+
+    private void TakeOutMarked()
+    {
         takenOut.Clear();
         while (marking.TryPop(out var activity))
         {
             takenOut.Add(activity);
             isMarked[activity] = false;
             MarkWhatFollowed(activity);
-            AddUse(activity, -1);
-            space.Remove(activity, placements[activity]);
+            if (!choices.IsSkipped(activity))
+            {
+                AddUse(activity, -1);
+                space.Remove(activity, placements[activity]);
+            }
+
+            choices.Forget(activity);
             isPlaced[activity] = false;
             placedCount--;
             foreach (var follower in order.Followers[activity])
@@ -442,10 +609,30 @@ internal sealed class Generator
 
     private void Mark(int activity)
     {
+        // What is not done is not done again for another reason than its own choice.
+        if (!choices.IsSkipped(activity))
+        {
+            MarkAnyway(activity);
+        }
+    }
+
+    private void MarkAnyway(int activity)
+    {
         if (isPlaced[activity] && !isMarked[activity] && !frame.IsFixed[activity])
         {
             isMarked[activity] = true;
             marking.Push(activity);
+        }
+    }
+
+    private void MarkAsked(int l)
+    {
+        foreach (var asked in frame.Links[l].Asked)
+        {
+            if (frame.AskedBy[asked] == l)
+            {
+                MarkAnyway(asked);
+            }
         }
     }
 
@@ -454,6 +641,11 @@ internal sealed class Generator
         foreach (var follower in order.Followers[activity])
         {
             Mark(follower);
+        }
+
+        foreach (var l in frame.ChoicesFrom[activity])
+        {
+            MarkAsked(l);
         }
 
         // A hold that opens again reaches into what others took after it had been given back.

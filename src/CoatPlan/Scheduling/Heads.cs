@@ -21,12 +21,17 @@ internal sealed class Heads
     public Placement this[int activity] => earliest[activity];
 
     /// <summary>The latest of the earliest ends.</summary>
-    public int Finish => earliest.Length == 0 ? 0 : earliest.Max(p => p.End);
+    public int Finish { get; private set; }
 
     public static Heads Of(Frame frame)
     {
         var heads = new Heads(frame);
         heads.Raise();
+        for (var i = 0; i < frame.Count; i++)
+        {
+            heads.Finish = frame.AskedBy[i] < 0 ? Math.Max(heads.Finish, heads.earliest[i].End) : heads.Finish;
+        }
+
         return heads;
     }
 
@@ -36,6 +41,11 @@ internal sealed class Heads
         {
             if (frame.First(i, int.MinValue) is not { } first)
             {
+                if (frame.AskedBy[i] >= 0)
+                {
+                    continue;
+                }
+
                 Blockage = Explain.NeverFits(frame, i, int.MinValue);
                 return;
             }
@@ -56,7 +66,7 @@ internal sealed class Heads
             {
                 budget--;
                 var link = frame.Links[l];
-                if (!frame.IsFixed[link.To])
+                if (!frame.IsFixed[link.To] && link.Unless.Length == 0 && frame.AskedBy[i] < 0)
                 {
                     RaiseTo(link.To, LeastStart(link, earliest[i]), l);
                 }
@@ -66,7 +76,7 @@ internal sealed class Heads
             {
                 budget--;
                 var link = frame.Links[l];
-                if (!frame.IsFixed[link.To] && Array.TrueForAll(link.Windows, w => w.Most is not null))
+                if (!frame.IsFixed[link.To] && link.Unless.Length == 0 && frame.AskedBy[i] < 0 && Array.TrueForAll(link.Windows, w => w.Most is not null))
                 {
                     RaiseTo(link.From, LatestAnchor(link, earliest[i].Start), l);
                 }
@@ -76,6 +86,12 @@ internal sealed class Heads
         void RaiseTo(int activity, int start, int link)
         {
             if (start <= earliest[activity].Start || Blockage is not null)
+            {
+                return;
+            }
+
+            // What never fits but need not be done stands in nobody's way.
+            if (frame.AskedBy[activity] >= 0 && frame.First(activity, start) is null)
             {
                 return;
             }

@@ -26,7 +26,7 @@ internal static class LoadBound
         {
             foreach (var demand in frame.Demands[i])
             {
-                if (demand.Resource == resource && frame.Work[i] > 0 && !frame.IsFixed[i])
+                if (demand.Resource == resource && frame.Work[i] > 0 && !frame.IsFixed[i] && frame.AskedBy[i] < 0)
                 {
                     users.Add((heads[i].Start, i, (long)frame.Work[i] * demand.Amount, frame.Activities[i].Hours));
                 }

@@ -20,6 +20,8 @@ internal sealed class LocalSearch
     private readonly int[] choices;
     private readonly int[] anyWindow;
     private readonly int[] groups;
+    private readonly bool closes;
+    private readonly int[][] chains;
 
     private int[] bestRanks = [];
     private int[] bestWindows = [];
@@ -34,6 +36,8 @@ internal sealed class LocalSearch
         this.preference = preference;
         generator = new Generator(frame, order, heads);
         groups = Alike.Groups(frame);
+        chains = Chains.Of(frame);
+        closes = Array.Exists(frame.Links, l => l.Closes);
         anyWindow = new int[frame.Links.Length];
         Array.Fill(anyWindow, -1);
         choices = [.. Enumerable.Range(0, frame.Links.Length).Where(l => frame.Links[l].Windows.Length > 1)];
@@ -58,12 +62,28 @@ internal sealed class LocalSearch
     }
 
     /// <summary>One pass for each of up to so many priority rules.</summary>
-    public void TryRules(int passes)
+    /// <returns>How many passes were made.</returns>
+    public int TryRules(int passes)
     {
-        foreach (var ranks in Ranks.ByRules(frame, order, heads).Take(passes))
+        var made = 0;
+        foreach (var ranks in Ranks.ByRules(frame, order, heads))
         {
-            Try(ranks, anyWindow);
+            if (closes && made < passes)
+            {
+                Try(ranks, anyWindow, urgentFirst: true);
+                made++;
+            }
+
+            if (made == passes)
+            {
+                break;
+            }
+
+            Try(ranks, anyWindow, urgentFirst: false);
+            made++;
         }
+
+        return made;
     }
 
     /// <summary>Up to so many passes that change the best order a little, or at random while there is none; it ends when the finish has come down to a bound.</summary>
@@ -74,7 +94,7 @@ internal sealed class LocalSearch
         {
             if (Best is null)
             {
-                Try(Shuffled(), anyWindow);
+                Try(Shuffled(), anyWindow, closes);
                 continue;
             }
 
@@ -84,7 +104,7 @@ internal sealed class LocalSearch
             }
 
             var (ranks, windows) = Neighbour();
-            Try(ranks, windows);
+            Try(ranks, windows, closes && draws.Below(2) == 0);
         }
 
         return passes;
@@ -94,16 +114,16 @@ internal sealed class LocalSearch
     public void Adopt(Schedule schedule)
     {
         Consider(schedule, [.. Enumerable.Range(0, frame.Count)], anyWindow);
-        Try(bestRanks, anyWindow);
+        Try(bestRanks, anyWindow, urgentFirst: false);
     }
 
     /// <summary>Makes a schedule in the order of starts, which may not all be possible.</summary>
     public void TryOrder(int[] starts) =>
-        Try(Ranks.InOrder(Enumerable.Range(0, frame.Count).OrderBy(i => starts[i]).ThenBy(i => i)), anyWindow);
+        Try(Ranks.InOrder(Enumerable.Range(0, frame.Count).OrderBy(i => starts[i]).ThenBy(i => i)), anyWindow, urgentFirst: false);
 
-    private void Try(int[] ranks, int[] windows)
+    private void Try(int[] ranks, int[] windows, bool urgentFirst)
     {
-        if (!generator.Run(ranks, windows, Best?.Finish ?? int.MaxValue))
+        if (!generator.Run(ranks, windows, Best?.Finish ?? int.MaxValue, urgentFirst))
         {
             if (Best is null && generator.Blockage is not null && generator.PlacedCount > mostPlaced)
             {
@@ -166,6 +186,18 @@ internal sealed class LocalSearch
         sequence.InsertRange(from, before.Concat(alike).Concat(after).ToArray());
     }
 
+    // Brings all or the end of a chain before or after something else.
+    private void MoveChain(List<int> sequence)
+    {
+        var chain = chains[draws.Below(chains.Length)];
+        var from = draws.Below(2) == 0 ? 0 : draws.Below(chain.Length);
+        var members = sequence.Where(i => Array.IndexOf(chain, i) >= 0).Skip(from).ToArray();
+        var first = sequence.IndexOf(members[0]);
+        sequence.RemoveAll(i => Array.IndexOf(members, i) >= 0);
+        var reach = 1 + draws.Below(Math.Max(1, sequence.Count / 2));
+        sequence.InsertRange(Math.Clamp(first + (draws.Below(2) == 0 ? -reach : reach), 0, sequence.Count), members);
+    }
+
     private (int[] Ranks, int[] Windows) Neighbour()
     {
         var windows = bestWindows;
@@ -177,6 +209,12 @@ internal sealed class LocalSearch
         }
 
         var sequence = new List<int>(Enumerable.Range(0, frame.Count).OrderBy(i => bestRanks[i]));
+        if (chains.Length > 1 && draws.Below(2) == 0)
+        {
+            MoveChain(sequence);
+            return (Ranks.InOrder(sequence), windows);
+        }
+
         if (draws.Below(4) == 0)
         {
             GatherAlike(sequence);

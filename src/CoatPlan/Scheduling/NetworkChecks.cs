@@ -38,8 +38,10 @@ internal static class NetworkChecks
             }
         }
 
-        foreach (var link in network.Links)
+        var askedBy = new Dictionary<string, int>(StringComparer.Ordinal);
+        for (var l = 0; l < network.Links.Length; l++)
         {
+            var link = network.Links[l];
             Known("activity", activities, link.From);
             Known("activity", activities, link.To);
             if (link.Windows.IsDefaultOrEmpty)
@@ -50,6 +52,21 @@ internal static class NetworkChecks
             foreach (var window in link.Windows)
             {
                 NotNegative("Work added by a link to", link.To, window.AddedWork);
+                foreach (var id in window.Asks)
+                {
+                    Known("activity", activities, id);
+                    if (id == link.From || id == link.To || (askedBy.TryGetValue(id, out var other) && other != l))
+                    {
+                        throw Wrong($"The activity {id} may be asked for by windows of one link only, and not by a link of its own.");
+                    }
+
+                    askedBy[id] = l;
+                }
+            }
+
+            foreach (var id in link.Unless)
+            {
+                Known("activity", activities, id);
             }
         }
 

@@ -20,9 +20,7 @@ internal static class Search
         var local = new LocalSearch(frame, GenerationOrder.Of(frame), heads, preference);
         var passes = LocalSearch.PassesFor(frame.Count, effort.Passes);
         var share = passes / ShareBefore;
-        var rules = Math.Min(effort.Passes, Ranks.RuleCount);
-        local.TryRules(rules);
-        passes -= rules;
+        passes -= local.TryRules(Math.Min(effort.Passes, 2 * Ranks.RuleCount));
 
         passes -= local.Improve(Math.Min(passes, share), lowerBound);
 
@@ -50,7 +48,7 @@ internal static class Search
     // Whether the search came to its end, and a bound on the finish. What it found is the local search's to go on from.
     private static (bool IsComplete, int LowerBound) Prove(Frame frame, Heads heads, LocalSearch local, int nodes)
     {
-        if (frame.Count > ExactCount || FactsClash.In(frame))
+        if (frame.Count > ExactCount || frame.HasChoices || FactsClash.In(frame))
         {
             return (false, 0);
         }

@@ -14,6 +14,11 @@ internal static class Tails
             foreach (var l in frame.Outgoing[i])
             {
                 var link = frame.Links[l];
+                if (!frame.AlwaysSpeaks(link))
+                {
+                    continue;
+                }
+
                 var lag = int.MaxValue;
                 foreach (var window in link.Windows)
                 {

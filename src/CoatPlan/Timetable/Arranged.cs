@@ -2,9 +2,16 @@ using CoatPlan.Scheduling;
 
 namespace CoatPlan.Timetable;
 
-/// <summary>A draft with its network and what the scheduling room made of it.</summary>
-/// <param name="Draft">Batches and gaps.</param>
-/// <param name="Drawn">The network: the whole job, or the part of it that could be placed.</param>
+/// <summary>Batches with their network and what the scheduling room made of it.</summary>
+/// <param name="Batches">The batches.</param>
+/// <param name="Drawn">The network that was settled on: the whole job, or the part of it that could be placed.</param>
 /// <param name="Outcome">What became of that network.</param>
 /// <param name="Stopped">Where the whole job came to a stop; null where it was placed.</param>
-internal sealed record Arranged(Draft Draft, WorkNetwork Drawn, Outcome Outcome, Stop? Stopped);
+internal sealed record Arranged(ImmutableArray<Batch> Batches, WorkNetwork Drawn, Outcome Outcome, Stop? Stopped)
+{
+    /// <summary>The network of the whole job with every way open to pass each gap, of which <see cref="Drawn"/> is the one that was settled on; null where the job was not placed.</summary>
+    public WorkNetwork? Open { get; init; }
+
+    /// <summary>The schedule of the open network.</summary>
+    public Schedule? OpenSchedule { get; init; }
+}

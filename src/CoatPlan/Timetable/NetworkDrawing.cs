@@ -2,15 +2,15 @@ using CoatPlan.Scheduling;
 
 namespace CoatPlan.Timetable;
 
-/// <summary>Draws a draft as a network: the work on the whole job, each batch, and the order that batches keep among each other.</summary>
+/// <summary>Draws batches as a network: the work on the whole job, each batch, and the order that batches keep among each other.</summary>
 internal static class NetworkDrawing
 {
     private const int ClosingStage = 9;
 
-    public static WorkNetwork Draw(Draft draft, Workplace place)
+    public static WorkNetwork Draw(ImmutableArray<Batch> allBatches, Workplace place)
     {
         var sketch = new NetworkSketch();
-        var products = draft.Batches
+        var products = allBatches
             .SelectMany(batch => batch.Coats)
             .Select(coat => coat.Label.Key)
             .Distinct()
@@ -18,8 +18,8 @@ internal static class NetworkDrawing
             .ToDictionary(pair => pair.key, pair => pair.index, StringComparer.Ordinal);
 
         var wholeJob = DrawWholeJob(sketch, place);
-        var batches = draft.Batches
-            .Select((batch, index) => BatchDrawing.Draw(sketch, batch, draft.Gaps[index], label => products[label.Key], place))
+        var batches = allBatches
+            .Select(batch => BatchDrawing.Draw(sketch, batch, label => products[label.Key], place))
             .ToImmutableArray();
 
         LinkEverySurface(sketch, place);

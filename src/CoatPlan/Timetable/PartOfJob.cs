@@ -9,7 +9,7 @@ internal static class PartOfJob
     private const int MostRounds = 40;
 
     /// <summary>The part, with why it is not the whole.</summary>
-    public static Arranged Of(Draft draft, WorkNetwork whole, Outcome failed)
+    public static Arranged Of(ImmutableArray<Batch> batches, WorkNetwork whole, Outcome failed)
     {
         var stop = new Stop(whole, failed.Blockage);
         var (part, outcome) = (whole, failed);
@@ -19,7 +19,16 @@ internal static class PartOfJob
             outcome = Scheduler.Schedule(part.Network, Effort.Draft);
         }
 
-        return new Arranged(draft, part, outcome, stop);
+        return Settled(batches, part, outcome, stop);
+    }
+
+    private static Arranged Settled(ImmutableArray<Batch> batches, WorkNetwork part, Outcome outcome, Stop stop)
+    {
+        if (outcome.Schedule is not { } schedule)
+            return new Arranged(batches, part, outcome, stop);
+
+        var (drawn, settled) = part.SettledOn(schedule);
+        return new Arranged(batches, drawn, outcome with { Schedule = settled, Placed = [.. settled.Placements.Select(at => (Placement?)at)] }, stop);
     }
 
     // A closing step finds no time because of what it waits for: the coat or wipe of the batch whose window closes stands at the head of the chain.
@@ -54,10 +63,21 @@ internal static class PartOfJob
         return waiting;
     }
 
+    private static WorkLink WithoutUnless(WorkLink link, HashSet<string> gone) =>
+        link.Link.Unless.Any(gone.Contains) ? link with { Link = link.Link with { Unless = [.. link.Link.Unless.Where(id => !gone.Contains(id))] } } : link;
+
+    // What only a window of a coat that is gone asks for goes with it.
+    private static void AddWhatTheyAskFor(WorkNetwork network, HashSet<string> gone)
+    {
+        foreach (var link in network.Links.Where(link => gone.Contains(link.Link.To)))
+            gone.UnionWith(link.Link.Windows.SelectMany(window => window.Asks));
+    }
+
     private static WorkNetwork Without(WorkNetwork network, HashSet<string> gone)
     {
+        AddWhatTheyAskFor(network, gone);
         ImmutableArray<WorkNode> nodes = [.. network.Nodes.Where(node => !gone.Contains(node.Id))];
-        ImmutableArray<WorkLink> links = [.. network.Links.Where(link => !gone.Contains(link.Link.From) && !gone.Contains(link.Link.To))];
+        ImmutableArray<WorkLink> links = [.. network.Links.Where(link => !gone.Contains(link.Link.From) && !gone.Contains(link.Link.To)).Select(link => WithoutUnless(link, gone))];
         return new WorkNetwork(
             network.Network with
             {

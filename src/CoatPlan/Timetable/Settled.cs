@@ -5,6 +5,5 @@ namespace CoatPlan.Timetable;
 /// <summary>A job that was arranged, before it is put into dates.</summary>
 /// <param name="Arranged">Its network with what the scheduling room made of it.</param>
 /// <param name="Place">What the network was drawn from.</param>
-/// <param name="First">The draft that the arranging began with, for a bound.</param>
 /// <param name="HeaterOffs">When an open heater is off; empty where there is none.</param>
-internal sealed record Settled(Arranged Arranged, Workplace Place, Draft First, ImmutableArray<HeaterOff> HeaterOffs);
+internal sealed record Settled(Arranged Arranged, Workplace Place, ImmutableArray<HeaterOff> HeaterOffs);

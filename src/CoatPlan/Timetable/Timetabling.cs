@@ -3,7 +3,6 @@ using CoatPlan.Jobs;
 using CoatPlan.Paint;
 using CoatPlan.Prep;
 using CoatPlan.Presets;
-using CoatPlan.Scheduling;
 
 namespace CoatPlan.Timetable;
 
@@ -29,7 +28,7 @@ public static class Timetabling
         ArgumentNullException.ThrowIfNull(catalogue);
 
         var settled = Settle(job, sequence, coats, climate, catalogue, depth);
-        return Dated(settled.Arranged, settled.Place, settled.First);
+        return Dated(settled.Arranged, settled.Place);
     }
 
     /// <summary>The same before it is put into dates: what else asks after a job's network, such as a chance, takes it from here.</summary>
@@ -53,18 +52,18 @@ public static class Timetabling
             WipeHoldsMinutes = (int)catalogue.Figures.Time("wipe-holds").TotalMinutes,
             LeastBeforeUnmaskMinutes = (int)catalogue.Figures.Time("unmask-after").TotalMinutes,
         };
-        var first = Draft.Of(batching.Batches(place.Stations));
-        place = place with { ClearingMinutes = PurgeTimes.ClearingMinutes(job, first.Batches.SelectMany(batch => batch.Coats), catalogue) };
+        var first = batching.Batches(place.Stations);
+        place = place with { ClearingMinutes = PurgeTimes.ClearingMinutes(job, first.SelectMany(batch => batch.Coats), catalogue) };
 
         return WithHeater(first, place, batching, climate, catalogue, depth);
     }
 
     private static Settled WithHeater(
-        Draft first, Workplace place, Batching batching, PlaceClimate climate, Catalogue catalogue, SearchDepth depth)
+        ImmutableArray<Batch> first, Workplace place, Batching batching, PlaceClimate climate, Catalogue catalogue, SearchDepth depth)
     {
         var arranged = Arrangement.Arrange(first, place, batching.Halve, depth);
         if (!climate.HasOpenHeater)
-            return new Settled(arranged, place, first, []);
+            return new Settled(arranged, place, []);
 
         var offs = HeaterOffs(arranged, place);
         for (var round = 0; round < HeaterRounds; round++)
@@ -73,13 +72,13 @@ public static class Timetabling
             arranged = Arrangement.Again(arranged, place, batching.Halve, depth);
             var next = HeaterOffs(arranged, place);
             if (next.SequenceEqual(offs))
-                return new Settled(arranged, place, first, offs);
+                return new Settled(arranged, place, offs);
             offs = next;
         }
 
         var never = new HeaterOff(offs.IsEmpty ? 0 : offs.Min(off => off.From));
         place = place with { AirAround = new AirAround(climate.WithHeaterOff([never]), place.Job, catalogue) };
-        return new Settled(Arrangement.Again(arranged, place, batching.Halve, depth), place, first, [never]);
+        return new Settled(Arrangement.Again(arranged, place, batching.Halve, depth), place, [never]);
     }
 
     private static ImmutableArray<HeaterOff> HeaterOffs(Arranged arranged, Workplace place) =>
@@ -93,7 +92,7 @@ public static class Timetabling
                 place.AirAround.Of(pair.node.Coat!.Surfaces).Reaches(pair.node.Coat, FilmStage.Touch, pair.at.Value.End) + place.ClearingMinutes)),
     ];
 
-    private static DatedJob Dated(Arranged arranged, Workplace place, Draft first)
+    private static DatedJob Dated(Arranged arranged, Workplace place)
     {
         var steps = Dating.Steps(arranged, place);
         var finish = steps.IsEmpty ? (LocalDateTime?)null : steps.Max(step => step.End);
@@ -104,21 +103,14 @@ public static class Timetabling
             Steps = steps,
             Finish = finish,
             InService = whole && coats.Length > 0 ? coats.Max(step => step.ServiceAt) : null,
-            LowerBound = LowerBound(first, place, finish),
+            LowerBound = LowerBound(arranged, place, finish),
             Reasons = Reasons(arranged, place, finish),
             Spans = Spans(place, finish),
         };
     }
 
-    // The bound is that of the first draft, every gap free to use any of its windows and no tape taken off: no plan of these batches has less to wait for.
-    private static LocalDateTime? LowerBound(Draft first, Workplace place, LocalDateTime? finish)
-    {
-        if (finish is not { } end)
-            return null;
-
-        var bound = place.Clock.At(Scheduler.Schedule(Relaxation.Of(first, place), Effort.Draft).LowerBound);
-        return LocalDateTime.Min(bound, end);
-    }
+    private static LocalDateTime? LowerBound(Arranged arranged, Workplace place, LocalDateTime? finish) =>
+        finish is { } end ? LocalDateTime.Min(place.Clock.At(arranged.Outcome.LowerBound), end) : null;
 
     private static ImmutableArray<string> Reasons(Arranged arranged, Workplace place, LocalDateTime? finish)
     {

@@ -6,4 +6,17 @@ namespace CoatPlan.Timetable;
 /// <param name="Network">The network.</param>
 /// <param name="Nodes">What its activities stand for, in its order.</param>
 /// <param name="Links">What its links stand for, in its order.</param>
-internal sealed record WorkNetwork(Network Network, ImmutableArray<WorkNode> Nodes, ImmutableArray<WorkLink> Links);
+internal sealed record WorkNetwork(Network Network, ImmutableArray<WorkNode> Nodes, ImmutableArray<WorkLink> Links)
+{
+    /// <summary>The network without what a schedule of it does not do, and that schedule.</summary>
+    public (WorkNetwork Drawn, Schedule Schedule) SettledOn(Schedule schedule)
+    {
+        var settled = Settling.Of(Network, schedule);
+        return (
+            new WorkNetwork(
+                settled.Network,
+                [.. settled.Activities.Select(i => Nodes[i])],
+                [.. settled.Links.Select((l, at) => Links[l].Settled(settled.Network.Links[at], schedule.WindowInUse[l]))]),
+            settled.Schedule);
+    }
+}

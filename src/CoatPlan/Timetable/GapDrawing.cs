@@ -1,0 +1,187 @@
+using CoatPlan.Climate;
+using CoatPlan.Presets;
+using CoatPlan.Jobs;
+using CoatPlan.Scheduling;
+using Windows = CoatPlan.Climate.Windows;
+
+namespace CoatPlan.Timetable;
+
+/// <summary>Draws what may happen between two coats of a batch: off with the tape, rework or rest, on with the tape, wiped.</summary>
+internal sealed class GapDrawing
+{
+    private readonly NetworkSketch sketch;
+    private readonly Batch batch;
+    private readonly TapeOnBatch tape;
+    private readonly SurfaceAir air;
+    private readonly Workplace place;
+
+    public GapDrawing(NetworkSketch sketch, Batch batch, TapeOnBatch tape, SurfaceAir air, Workplace place)
+    {
+        this.sketch = sketch;
+        this.batch = batch;
+        this.tape = tape;
+        this.air = air;
+        this.place = place;
+    }
+
+    /// <summary>Draws the gap between two coats that follow each other.</summary>
+    public void Draw(WorkNode earlier, WorkNode later)
+    {
+        var windows = WindowsBetween(earlier.Coat!, later.Coat!);
+        if (later.Activity.Fixed is not null)
+        {
+            Add(earlier, later, [.. windows.Select((_, k) => new GapChoice(k, Reworked: false, Rested: false, Unmasked: false))], [], isDulled: true);
+            return;
+        }
+
+        var between = BetweenLayers(earlier.Coat!, later.Coat!);
+        var ways = GapChoices.Of(earlier.Coat!, windows, tape.IsOn, !between.IsEmpty);
+        var drawn = Operations(earlier, later, between, ref ways);
+        Add(earlier, later, ways, drawn, !between.IsEmpty);
+        Chain(earlier, later, drawn, ways);
+
+        foreach (var node in drawn.Select(operation => operation.Node))
+        {
+            if (node.Operation!.Word == "unmask")
+                tape.LimitTo(sketch, node);
+            else if (node.Operation.Word == "remask")
+                tape.GoesOnAgain(node);
+        }
+    }
+
+    /// <summary>The windows of a film for the next coat: its recoat windows under its own product, its topcoat windows under another.</summary>
+    public static ImmutableArray<CoatWindow> WindowsBetween(CoatTask film, CoatTask next) => Windows.Of(film.Label, Over(film, next));
+
+    private static RecoatGap Over(CoatTask film, CoatTask next) => film.Label.Key == next.Label.Key ? RecoatGap.Itself : RecoatGap.Another;
+
+    private ImmutableArray<Prep.Operation> BetweenLayers(CoatTask film, CoatTask next) =>
+        next.Layer == film.Layer + 1 ? place.Sequence.BetweenLayers(next.Surfaces, batch.Name, film.Layer) : [];
+
+    // All operations of all ways, each once, in the order of the work, with the ways that have it. What is done already is part of every way.
+    private ImmutableArray<DrawnInGap> Operations(
+        WorkNode earlier, WorkNode later, ImmutableArray<Prep.Operation> between, ref ImmutableArray<GapChoice> ways)
+    {
+        var suffix = FormattableString.Invariant($"/{later.Coat!.Layer}.{later.Coat.Coat}");
+        var inWays = ways
+            .SelectMany(way => InWay(earlier.Coat!, later.Coat, way, between).Select(operation => (way, operation)))
+            .GroupBy(pair => pair.operation.Id)
+            .OrderBy(group => PlaceInGap(group.First().operation))
+            .ToArray();
+
+        var drawn = ImmutableArray.CreateBuilder<DrawnInGap>();
+        foreach (var group in inWays)
+        {
+            var operation = group.First().operation;
+            var node = Activities.Of(operation, operation.Id + suffix, batch.Station, batch, place);
+            var fact = node.Activity.Fixed is { } done && earlier.Activity.Fixed is { } film && done.Start >= film.End ? done : (Placement?)null;
+            node = node with { Activity = node.Activity with { Fixed = fact } };
+            if (fact is not null)
+                ways = [.. ways.Where(way => group.Any(pair => pair.way == way))];
+            drawn.Add(new DrawnInGap(node, [.. group.Select(pair => pair.way)]));
+        }
+
+        var left = ways;
+        return
+        [
+            .. drawn
+                .Select(operation => operation with { Ways = [.. operation.Ways.Where(left.Contains)] })
+                .Where(operation => !operation.Ways.IsEmpty)
+                .Select(operation => operation with { Node = sketch.Add(operation.Node) }),
+        ];
+    }
+
+    private IEnumerable<Prep.Operation> InWay(CoatTask film, CoatTask next, GapChoice way, ImmutableArray<Prep.Operation> between)
+    {
+        var dulling = !way.Reworked ? between : film.Label.Missed == MissedRework.Scuff ? place.Sequence.Rework(next.Surfaces, batch.Name) : [];
+        var wipes = !dulling.IsEmpty ? dulling.Where(BatchDrawing.IsWiped) : way.Rested ? Dusted() : [];
+        return
+        [
+            .. way.Unmasked ? batch.Operations.Where(operation => operation.Word == "unmask") : [],
+            .. dulling.Where(operation => !BatchDrawing.IsWiped(operation)),
+            .. way.Unmasked ? place.Sequence.Remask(next.Surfaces, batch.Name) : [],
+            .. wipes,
+        ];
+    }
+
+    // What takes settled dust off a film that rested: no solvent, which a young film would not stand.
+    private IEnumerable<Prep.Operation> Dusted() => batch.Operations.Where(BatchDrawing.IsWiped).TakeLast(1);
+
+    private static int PlaceInGap(Prep.Operation operation) => operation.Word switch
+    {
+        "unmask" => 0,
+        "remask" => 2,
+        _ => BatchDrawing.IsWiped(operation) ? 3 : 1,
+    };
+
+    private void Add(WorkNode earlier, WorkNode later, ImmutableArray<GapChoice> ways, ImmutableArray<DrawnInGap> drawn, bool isDulled)
+    {
+        var film = earlier.Coat!;
+        var over = Over(film, later.Coat!);
+        var label = Windows.Of(film.Label, over);
+        var windows = ways.Select(way => WindowOf(earlier, way, over, label, isDulled) with
+        {
+            Asks = [.. drawn.Where(operation => operation.Ways.Length < ways.Length && operation.Ways.Contains(way)).Select(operation => operation.Node.Id)],
+        });
+        sketch.Add(new WorkLink(new Link(earlier.Id, later.Id, [.. windows]), FilmStage.Recoat, null)
+        {
+            ByWindow =
+            [
+                .. ways.Select(way => way.Reworked
+                    ? new WaitInWindow(FilmStage.Through, SurfaceAir.LabelTime(film.Label, FilmStage.Through).TotalMinutes)
+                    : new WaitInWindow(FilmStage.Recoat, label[way.Window].From.TotalMinutes)),
+            ],
+        });
+    }
+
+    private Window WindowOf(WorkNode earlier, GapChoice way, RecoatGap over, ImmutableArray<CoatWindow> label, bool isDulled)
+    {
+        var film = earlier.Coat!;
+        if (way.Reworked)
+            return new Window(Wait.FromEnd(end => Math.Max(end, air.Reaches(film, FilmStage.Through, end))));
+
+        var isShort = !way.Rested && !isDulled;
+        var isLong = way.Rested && !way.Unmasked && label[way.Window].From.TotalMinutes < GapChoices.RestMinutes;
+        var opens = Wait.FromEnd(end => Math.Max(air.Opens(film, over, way.Window, end), isLong ? end + GapChoices.RestMinutes : end));
+        var closes = label[way.Window].To is not null ? (Func<int, int>)(start => air.Closes(film, over, way.Window, start)) : null;
+        var most = isShort
+            ? Wait.FromStart(start => Math.Min(closes?.Invoke(start) ?? int.MaxValue, EndOf(earlier, start) + GapChoices.RestMinutes - 1))
+            : closes is null ? null : Wait.FromStart(closes);
+        return new Window(opens, most);
+    }
+
+    // A coat is sprayed in one go, so that its end follows from its start.
+    private static int EndOf(WorkNode coat, int start) => coat.Activity.Fixed?.End ?? start + coat.Activity.Work;
+
+    private void Chain(WorkNode earlier, WorkNode later, ImmutableArray<DrawnInGap> drawn, ImmutableArray<GapChoice> ways)
+    {
+        for (var i = 0; i < drawn.Length; i++)
+        {
+            var node = drawn[i].Node;
+            sketch.Add(BatchDrawing.AfterStage(
+                earlier, node, StageFor(node.Operation!, drawn[i].Ways), air, node.Operation!.Word == "unmask" ? place.LeastBeforeUnmaskMinutes : 0));
+
+            var next = i + 1;
+            for (; next < drawn.Length; next++)
+            {
+                BatchDrawing.LinkOperation(sketch, node, drawn[next].Node, place);
+                if (drawn[next].Ways.Length == ways.Length)
+                    break;
+            }
+
+            if (next == drawn.Length)
+                BatchDrawing.LinkOperation(sketch, node, later, place);
+            if (BatchDrawing.IsWiped(node.Operation))
+                sketch.Add(BatchDrawing.WithinOneGo(node, later, place));
+        }
+    }
+
+    private static FilmStage StageFor(Prep.Operation operation, ImmutableArray<GapChoice> ways) => operation.Word switch
+    {
+        "unmask" => FilmStage.Touch,
+        "remask" => FilmStage.Tape,
+        "scuff" when ways.Any(way => !way.Reworked) => FilmStage.Handle,
+        _ => ways.All(way => way.Reworked) ? FilmStage.Through : FilmStage.Touch,
+    };
+
+    private sealed record DrawnInGap(WorkNode Node, ImmutableArray<GapChoice> Ways);
+}
