@@ -127,26 +127,38 @@ internal sealed class GapDrawing
             ByWindow =
             [
                 .. ways.Select(way => way.Reworked
-                    ? new WaitInWindow(FilmStage.Through, SurfaceAir.LabelTime(film.Label, FilmStage.Through).TotalMinutes)
-                    : new WaitInWindow(FilmStage.Recoat, label[way.Window].From.TotalMinutes)),
+                    ? new WaitInWindow(FilmStage.Through, SurfaceAir.LabelTime(film.Label, FilmStage.Through).TotalMinutes, OfLabel(film, way, over, label))
+                    : new WaitInWindow(FilmStage.Recoat, label[way.Window].From.TotalMinutes, OfLabel(film, way, over, label))),
             ],
         });
     }
 
-    private Window WindowOf(WorkNode earlier, GapChoice way, RecoatGap over, ImmutableArray<CoatWindow> label, bool isDulled)
+    private Window OfLabel(CoatTask film, GapChoice way, RecoatGap over, ImmutableArray<CoatWindow> label)
     {
-        var film = earlier.Coat!;
         if (way.Reworked)
             return new Window(Wait.FromEnd(end => Math.Max(end, air.Reaches(film, FilmStage.Through, end))));
 
-        var isShort = !way.Rested && !isDulled;
-        var isLong = way.Rested && !way.Unmasked && label[way.Window].From.TotalMinutes < GapChoices.RestMinutes;
-        var opens = Wait.FromEnd(end => Math.Max(air.Opens(film, over, way.Window, end), isLong ? end + GapChoices.RestMinutes : end));
-        var closes = label[way.Window].To is not null ? (Func<int, int>)(start => air.Closes(film, over, way.Window, start)) : null;
-        var most = isShort
-            ? Wait.FromStart(start => Math.Min(closes?.Invoke(start) ?? int.MaxValue, EndOf(earlier, start) + GapChoices.RestMinutes - 1))
-            : closes is null ? null : Wait.FromStart(closes);
-        return new Window(opens, most);
+        return new Window(
+            Wait.FromEnd(end => air.Opens(film, over, way.Window, end)),
+            label[way.Window].To is null ? null : Wait.FromStart(start => air.Closes(film, over, way.Window, start)));
+    }
+
+    // What rests is dusted off, and what is not dusted off does not rest: without this the schedule could rest and leave the dust.
+    private Window WindowOf(WorkNode earlier, GapChoice way, RecoatGap over, ImmutableArray<CoatWindow> label, bool isDulled)
+    {
+        var own = OfLabel(earlier.Coat!, way, over, label);
+        if (way.Reworked)
+            return own;
+        if (way.Rested)
+        {
+            return way.Unmasked || label[way.Window].From.TotalMinutes >= GapChoices.RestMinutes
+                ? own
+                : own with { Least = Wait.FromEnd(end => Math.Max(own.Least.Moment!(end), end + GapChoices.RestMinutes)) };
+        }
+
+        return isDulled
+            ? own
+            : own with { Most = Wait.FromStart(start => Math.Min(own.Most?.Moment!(start) ?? int.MaxValue, EndOf(earlier, start) + GapChoices.RestMinutes - 1)) };
     }
 
     // A coat is sprayed in one go, so that its end follows from its start.

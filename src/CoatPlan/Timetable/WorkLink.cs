@@ -14,9 +14,13 @@ internal sealed record WorkLink(Link Link, FilmStage Stage, double? LabelMinutes
 
     /// <summary>The link where one of its windows is used.</summary>
     /// <param name="link">The link with that window alone.</param>
-    /// <param name="window">Index of the window.</param>
-    public WorkLink Settled(Link link, int window) =>
-        ByWindow.IsEmpty
-            ? this with { Link = link }
-            : new WorkLink(link, ByWindow[Math.Max(0, window)].Stage, ByWindow[Math.Max(0, window)].LabelMinutes, Tape);
+    /// <param name="window">Index of the window; −1 where two facts missed them all.</param>
+    public WorkLink Settled(Link link, int window)
+    {
+        if (ByWindow.IsEmpty)
+            return this with { Link = link };
+
+        var used = ByWindow[Math.Max(0, window)];
+        return new WorkLink(link with { Windows = [used.OfLabel] }, used.Stage, used.LabelMinutes, Tape);
+    }
 }

@@ -12,11 +12,10 @@ internal sealed record WorkNetwork(Network Network, ImmutableArray<WorkNode> Nod
     public (WorkNetwork Drawn, Schedule Schedule) SettledOn(Schedule schedule)
     {
         var settled = Settling.Of(Network, schedule);
+        ImmutableArray<WorkLink> links = [.. settled.Links.Select((l, at) => Links[l].Settled(settled.Network.Links[at], schedule.WindowInUse[l]))];
         return (
             new WorkNetwork(
-                settled.Network,
-                [.. settled.Activities.Select(i => Nodes[i])],
-                [.. settled.Links.Select((l, at) => Links[l].Settled(settled.Network.Links[at], schedule.WindowInUse[l]))]),
+                settled.Network with { Links = [.. links.Select(link => link.Link)] }, [.. settled.Activities.Select(i => Nodes[i])], links),
             settled.Schedule);
     }
 }
