@@ -59,23 +59,23 @@ internal sealed class GapDrawing
 
     // All operations of all ways, each once, in the order of the work, with the ways that have it. What is done already is part of every way.
     private ImmutableArray<DrawnInGap> Operations(
-        WorkNode earlier, WorkNode later, ImmutableArray<Prep.Operation> between, ref ImmutableArray<GapChoice> ways)
+        WorkNode earlier, WorkNode later, ImmutableArray<Prep.Operation> always, ref ImmutableArray<GapChoice> ways)
     {
         var suffix = FormattableString.Invariant($"/{later.Coat!.Layer}.{later.Coat.Coat}");
         var inWays = ways
-            .SelectMany(way => InWay(earlier.Coat!, later.Coat, way, between).Select(operation => (way, operation)))
+            .SelectMany(way => InWay(earlier.Coat!, later.Coat, way, always).Select(operation => (way, operation)))
             .GroupBy(pair => pair.operation.Id)
             .OrderBy(group => PlaceInGap(group.First().operation))
             .ToArray();
 
+        // The same word is wiped or masked before, between and after coats: which of them was done is told by when.
+        var between = place with { Done = place.Done.After(earlier.Activity.Fixed) };
         var drawn = ImmutableArray.CreateBuilder<DrawnInGap>();
         foreach (var group in inWays)
         {
             var operation = group.First().operation;
-            var node = Activities.Of(operation, operation.Id + suffix, batch.Station, batch, place);
-            var fact = node.Activity.Fixed is { } done && earlier.Activity.Fixed is { } film && done.Start >= film.End ? done : (Placement?)null;
-            node = node with { Activity = node.Activity with { Fixed = fact } };
-            if (fact is not null)
+            var node = Activities.Of(operation, operation.Id + suffix, batch.Station, batch, between);
+            if (node.Activity.Fixed is not null)
                 ways = [.. ways.Where(way => group.Any(pair => pair.way == way))];
             drawn.Add(new DrawnInGap(node, [.. group.Select(pair => pair.way)]));
         }
