@@ -100,7 +100,7 @@ internal sealed class Choices
 
         foreach (var silencer in link.Unless)
         {
-            if (isPlaced[silencer] ? !isSkipped[silencer] : isWanted[silencer])
+            if (isPlaced[silencer] ? !isSkipped[silencer] : IsWanted(silencer))
             {
                 return false;
             }
@@ -248,7 +248,7 @@ internal sealed class Choices
 
         foreach (var silencer in link.Unless)
         {
-            if (seenIn[silencer] == looks || (isPlaced[silencer] && !isSkipped[silencer]))
+            if (frame.AskedBy[silencer] < 0 || seenIn[silencer] == looks || (isPlaced[silencer] && !isSkipped[silencer]))
             {
                 return false;
             }
