@@ -144,6 +144,11 @@ public static class PlanJson
         WriteNumber(json, "amount", consumable.Amount, AmountDecimals);
         json.WriteString("unit", consumable.Unit);
         json.WriteString("why", consumable.Why);
+        json.WriteString("word", consumable.Word);
+        WriteNumber(json, "needed", consumable.Needed, AmountDecimals);
+        json.WriteNumber("pack", consumable.Pack);
+        json.WriteNumber("packs", consumable.Packs);
+        WriteMoney(json, "price", consumable.Price);
     }
 
     private static void WriteAir(Utf8JsonWriter json, PlanAir air)
@@ -204,7 +209,15 @@ public static class PlanJson
         json.WriteStartObject("quote");
         json.WriteString("currency", quote.Currency);
         WriteNumber(json, "labourH", quote.LabourH, AmountDecimals);
+        WriteMoney(json, "perHour", quote.PerHour);
+        WriteEach(json, "hours", quote.Hours, static (json, one) =>
+        {
+            json.WriteString("operation", one.Operation);
+            WriteNumber(json, "h", one.H, AmountDecimals);
+        });
         WriteMoney(json, "labour", quote.Labour);
+        WriteMoney(json, "paint", quote.Paint);
+        WriteMoney(json, "consumables", quote.Consumables);
         WriteMoney(json, "materials", quote.Materials);
         WriteMoney(json, "markup", quote.Markup);
         WriteMoney(json, "tax", quote.Tax);
@@ -216,6 +229,9 @@ public static class PlanJson
             json.WriteString("surface", line.Surface);
             WriteMoney(json, "labour", line.Labour);
             WriteMoney(json, "materials", line.Materials);
+            WriteMoney(json, "markup", line.Markup);
+            WriteMoney(json, "tax", line.Tax);
+            WriteMoney(json, "total", line.Total);
         });
         WriteTexts(json, "notIncluded", quote.NotIncluded);
         json.WriteEndObject();

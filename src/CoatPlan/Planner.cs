@@ -35,7 +35,7 @@ public static class Planner
         var sprayed = Sprayed(dated);
         var supplies = PaintSupplies.Of(PaintDemand.Count(job, coats, sprayed, labels, catalogue.Figures), job.Have);
         var consumables = Consumables.Of(job, surfaces, OperationsAtOneStation(dated), coats, sprayed, catalogue);
-        var quote = QuoteCount.Of(job, HandsBySurface.Of(dated, coats), HandsBySurface.Common(dated), supplies, coats, catalogue.Figures);
+        var quote = QuoteCount.Of(job, HandsOnHours.Of(dated, coats), supplies, consumables, coats, catalogue.Figures);
         var air = WorkAir.Of(job.Place, Releases(dated, ready), catalogue.Figures);
         var respirator = RespiratorChoice.For(air, Hazards(dated, sequence), catalogue);
         var airWarnings = AirWarnings.Of(air, catalogue.Figures);
@@ -58,7 +58,7 @@ public static class Planner
             Air = PlanAirs.Of(job.Place, air),
             Respirator = new PlanRespirator(respirator.Kind, respirator.Why),
             Cautions = PlanCautions.Of(cautions),
-            Warnings = PlanWarnings.Of([.. sequence.Warnings, .. coats.Warnings, .. airWarnings, .. Deadline(dated, ready)]),
+            Warnings = PlanWarnings.Of([.. sequence.Warnings, .. coats.Warnings, .. airWarnings, .. Consumables.Warnings(job, catalogue), .. Deadline(dated, ready)]),
             Quote = PlanQuotes.Of(quote),
             Masks = PlanMasks.Of(job),
             Labels = PlanLabels.Of(labels),

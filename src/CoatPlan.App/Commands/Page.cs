@@ -11,7 +11,7 @@ internal sealed class Page
 
     private const int LabelWidth = 13;
 
-    private const int AmountColumn = 48;
+    private const int AmountColumn = 56;
 
     private readonly List<string> lines = [];
 
@@ -82,11 +82,13 @@ internal sealed class Page
     }
 
     /// <summary>An amount of money at the right of its column.</summary>
-    public void Amount(string label, decimal amount, string currency)
+    public void Amount(string label, decimal amount, string currency) => Row(label, Written.Money(amount, currency));
+
+    /// <summary>A value at the right of its column.</summary>
+    public void Row(string label, string value)
     {
-        var money = Written.Money(amount, currency);
         var column = Math.Min(AmountColumn, Style.Width);
-        lines.Add($"{new string(' ', Indent)}{label.PadRight(Math.Max(column - money.Length - Indent, label.Length + 1))}{money}");
+        lines.Add($"{new string(' ', Indent)}{label.PadRight(Math.Max(column - value.Length - Indent, label.Length + 1))}{value}");
     }
 
     private string Emphasised(string text) => Style.Emphasis ? $"\e[1m{text}\e[22m" : text;

@@ -194,7 +194,14 @@ internal static class PlanText
         }
 
         foreach (var item in plan.Consumables)
-            page.Bullet("[ ]", $"{item.Item}: {Written.Number(item.Amount, 2)} {item.Unit}. {item.Why}");
+            page.Bullet("[ ]", $"{item.Item}: {Written.Number(item.Amount, 2)} {item.Unit}{Packs(item, page.Style)}. {item.Why}");
+    }
+
+    private static string Packs(PlanConsumable item, TextStyle style)
+    {
+        var packs = item is { Pack: > 1, Packs: > 0 } ? $", {Written.Count(item.Packs, "pack", "packs")} of {item.Pack}" : "";
+        var price = item is { Price: { } known, Packs: > 0 } ? $", {Written.Money(known, style.Currency)}" : "";
+        return packs + price;
     }
 
     private static void Masks(Page page, Plan plan)
@@ -254,15 +261,28 @@ internal static class PlanText
             return;
 
         page.Heading("Quote");
-        page.Amount($"Labour, {Written.Number(quote.LabourH, 1)} h", quote.Labour, quote.Currency);
+        foreach (var work in quote.Hours)
+            page.Row($"  {work.Operation}", string.Create(CultureInfo.InvariantCulture, $"{work.H:0.00} h"));
+        page.Amount($"Labour, {quote.LabourH.ToString("0.00", CultureInfo.InvariantCulture)} h at {Written.Money(quote.PerHour, quote.Currency)}", quote.Labour, quote.Currency);
+        page.Amount("  Paint", quote.Paint, quote.Currency);
+        page.Amount("  Used up besides", quote.Consumables, quote.Currency);
         page.Amount("Materials", quote.Materials, quote.Currency);
         page.Amount("Markup on materials", quote.Markup, quote.Currency);
         page.Amount("Tax", quote.Tax, quote.Currency);
         page.Amount("Total", quote.Total, quote.Currency);
         page.Text(Indent, $"between {Written.Money(quote.Low, quote.Currency)} where all goes well and {Written.Money(quote.High, quote.Currency)} where little does");
+        page.Text(Indent, "By surface, so that one can be dropped (labour, materials, markup, tax, together):");
+        foreach (var line in quote.Lines)
+        {
+            var name = plan.Surfaces.FirstOrDefault(known => known.Id == line.Surface) is { } surface ? PlanWords.Name(surface) : line.Surface;
+            page.Text(Indent + 2, $"{name}: {string.Join(", ", new[] { line.Labour, line.Materials, line.Markup, line.Tax }.Select(money => Plain(money, quote.Currency)))}; {Written.Money(line.Total, quote.Currency)}");
+        }
+
         foreach (var left in quote.NotIncluded)
             page.Bullet("-", $"Not included: {left}");
     }
+
+    private static string Plain(decimal money, string currency) => Written.Money(money, currency)[..^(currency.Length + 1)];
 
     private static void Cautions(Page page, Plan plan)
     {

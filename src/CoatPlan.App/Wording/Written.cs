@@ -1,6 +1,6 @@
-using System.Globalization;
 using CoatPlan.Jobs;
 using CoatPlan.Quantities;
+using CoatPlan.Supplies;
 using UnitsNet;
 
 namespace CoatPlan.App.Wording;
@@ -53,11 +53,11 @@ public static class Written
     /// <param name="minutes">Minutes, 0 or more.</param>
     public static string Minutes(double minutes) => QuantityFormat.Duration(Duration.FromMinutes(minutes));
 
-    /// <summary>An amount of money.</summary>
+    /// <summary>An amount of money, with the digits that ISO 4217 gives its currency.</summary>
     /// <param name="amount">The amount.</param>
     /// <param name="currency">ISO 4217 code.</param>
     public static string Money(decimal amount, string currency) =>
-        $"{amount.ToString("#,##0.00", CultureInfo.InvariantCulture)} {currency}";
+        MinorUnits.Write(amount, currency);
 
     /// <summary>A bare number, trailing zeros left out.</summary>
     /// <param name="value">The number.</param>

@@ -18,6 +18,14 @@ internal static class PlanQuotes
             quote.Total,
             quote.Low,
             quote.High,
-            [.. quote.Lines.Select(line => new PlanQuoteLine(line.Surface, line.Labour, line.Materials))],
-            quote.NotIncluded);
+            [.. quote.Lines.Select(Of)],
+            quote.NotIncluded)
+        {
+            PerHour = quote.PerHour,
+            Paint = quote.Paint,
+            Consumables = quote.Consumables,
+            Hours = [.. quote.Hours.Select(one => new PlanHours(one.Operation, one.Hours))],
+        };
+
+    private static PlanQuoteLine Of(QuoteLine line) => new(line.Surface, line.Labour, line.Materials) { Markup = line.Markup, Tax = line.Tax };
 }

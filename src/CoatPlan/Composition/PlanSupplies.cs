@@ -10,7 +10,16 @@ internal static class PlanSupplies
     public static ImmutableArray<PlanSupply> Of(ImmutableArray<PaintSupply> supplies) => [.. supplies.Select(Of)];
 
     public static ImmutableArray<PlanConsumable> Of(ImmutableArray<ConsumableNeed> needs) =>
-        [.. needs.Select(need => new PlanConsumable(need.Item, need.Amount, need.Unit, need.Why))];
+    [
+        .. needs.Select(need => new PlanConsumable(need.Item, need.Amount, need.Unit, need.Why)
+        {
+            Word = need.Word,
+            Needed = need.Needed,
+            Pack = need.Pack,
+            Packs = need.Packs,
+            Price = need.Price,
+        }),
+    ];
 
     private static PlanSupply Of(PaintSupply supply) => new(
         supply.Demand.Label.Key,

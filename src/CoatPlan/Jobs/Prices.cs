@@ -21,6 +21,9 @@ public sealed record Prices
     /// <summary>ISO 4217 code.</summary>
     public string Currency { get; init; } = JobDefaults.Currency;
 
+    /// <summary>Prices of what is used up besides paint, in the order of the file.</summary>
+    public ImmutableArray<ConsumablePrice> Consumables { get; init; } = [];
+
     /// <summary>Where it stands in the job file.</summary>
     public Mark Mark { get; init; }
 }

@@ -1,3 +1,4 @@
+using CoatPlan.Jobs;
 using UnitsNet;
 
 namespace CoatPlan.Presets;
@@ -13,7 +14,25 @@ namespace CoatPlan.Presets;
 /// <param name="Range">Usual range, as written; may be empty.</param>
 /// <param name="Rule">How it is counted, in words; may be empty.</param>
 /// <param name="Pack">How many are sold together.</param>
+/// <param name="Price">Price of one pack in the job's currency; null: unknown, as in all rows that come with the program.</param>
+/// <param name="Also">Other names a person may call it by.</param>
 /// <param name="Provenance">Where the row comes from.</param>
 public sealed record Consumable(
     string Word, string Title, string Unit, ImmutableArray<string> Operations, Area? GoesFar, string Per, double PerAmount,
-    string Range, string Rule, int Pack, Provenance Provenance);
+    string Range, string Rule, int Pack, decimal? Price, ImmutableArray<string> Also, Provenance Provenance)
+{
+    /// <summary>Whether a person's name for something means it: its word, its title, the title up to the first comma, or another of its names.</summary>
+    /// <param name="name">As a person writes it; case, hyphens and a plural s do not matter.</param>
+    public bool IsCalled(string name)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        var plain = Plain(name);
+        return Plain(Word) == plain || Plain(Title) == plain || Plain(Title.Split(',')[0]) == plain || Also.Any(other => Plain(other) == plain);
+    }
+
+    private static string Plain(string name)
+    {
+        var folded = JobWords.Fold(name);
+        return folded.EndsWith('s') ? folded[..^1] : folded;
+    }
+}

@@ -31,6 +31,8 @@ internal static class SupplyRows
         row.TextOr("range", ""),
         row.TextOr("rule", ""),
         row.Has("pack") ? row.Whole("pack", 1, 10_000) : 1,
+        (decimal?)row.NumberOrNull("price", PresetBounds.Price),
+        row.Has("also") ? row.Words("also") : [],
         row.Provenance());
 
     public static MaskingTape Tape(PresetRow row) => new(

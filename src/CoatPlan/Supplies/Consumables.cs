@@ -2,6 +2,7 @@ using System.Globalization;
 using CoatPlan.Areas;
 using CoatPlan.Jobs;
 using CoatPlan.Paint;
+using CoatPlan.Prep;
 using CoatPlan.Presets;
 using Operation = CoatPlan.Prep.Operation;
 
@@ -37,21 +38,44 @@ public static class Consumables
             .. Spraying(coats, sprayed, stations, catalogue),
         ];
         var order = catalogue.Consumables.Select((row, i) => (row.Word, i)).ToDictionary(pair => pair.Word, pair => pair.i);
+        var stock = new ConsumableStock(job.Have, catalogue.Figures);
+        var packs = new PackCount();
         return
         [
             .. uses.Where(use => use.Count > 0).GroupBy(use => use.Consumable.Word).OrderBy(group => order[group.Key])
-                .Select(group => Need([.. group], job.Have)),
+                .Select(group => Need([.. group], stock, packs, job.Prices)),
         ];
     }
 
-    private static ConsumableNeed Need(ImmutableArray<ConsumableUse> uses, ImmutableArray<HaveEntry> have)
+    /// <summary>What on the shelf or among the prices no consumable is called.</summary>
+    /// <param name="job">Its shelf and its prices.</param>
+    /// <param name="catalogue">The consumables.</param>
+    public static ImmutableArray<Warning> Warnings(Job job, Catalogue catalogue)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        ArgumentNullException.ThrowIfNull(catalogue);
+        return ConsumableStock.Unknown(job, catalogue);
+    }
+
+    private static ConsumableNeed Need(ImmutableArray<ConsumableUse> uses, ConsumableStock stock, PackCount counted, Prices? prices)
     {
         var consumable = uses[0].Consumable;
         var needed = WholePackages.For(uses.Sum(use => use.Count));
-        var shelf = Shelf.NumberOf(consumable, have);
-        var why = string.Join("; ", uses.Select(use => use.For).Distinct());
+        var shelf = stock.Take(consumable, needed);
+        var amount = WholePackages.For(needed - shelf);
+        var said = prices?.Consumables.FirstOrDefault(price => consumable.IsCalled(price.Key));
+        var pack = said?.Pack ?? consumable.Pack;
+        var packs = counted.Add(said?.Key ?? consumable.Word, amount, pack);
+        return new ConsumableNeed(
+            consumable.Word, consumable.Title, needed, amount, consumable.Unit, pack, packs,
+            amount == 0 ? 0 : (said?.Price ?? consumable.Price) * packs, Why(uses, shelf));
+    }
+
+    private static string Why(ImmutableArray<ConsumableUse> uses, double shelf)
+    {
+        var rules = uses.GroupBy(use => use.Rule).Select(same => $"{string.Join(", ", same.Select(use => use.Operation).Distinct())}: {same.Key}");
         var onShelf = shelf > 0 ? string.Create(CultureInfo.InvariantCulture, $"; {shelf:0.##} on the shelf") : "";
-        return new ConsumableNeed(consumable.Title, needed, WholePackages.For(Math.Max(0, needed - shelf)), consumable.Unit, consumable.Pack, why + onShelf);
+        return string.Join("; ", rules) + onShelf;
     }
 
     private static IEnumerable<ConsumableUse> ByArea(
@@ -65,7 +89,7 @@ public static class Consumables
             {
                 var consumable = catalogue.Consumable(word);
                 if (consumable.GoesFar is { } reach)
-                    yield return new ConsumableUse(consumable, area / reach, $"{operation.Word}: {Far(consumable)}");
+                    yield return new ConsumableUse(consumable, area / reach, operation.Word, Far(consumable));
             }
         }
     }
@@ -98,8 +122,8 @@ public static class Consumables
     {
         var tape = catalogue.Consumable("tape");
         var length = (operation.MaskEdge * stations * tape.PerAmount) + (catalogue.Figures.Length("tape-a-plug") * plugs);
-        var text = string.Create(CultureInfo.InvariantCulture, $"{operation.Word}: {length.Feet:0} ft ({length.Meters:0.0} m) of tape");
-        return new ConsumableUse(tape, length / catalogue.Figures.Length("tape-roll"), text);
+        var text = string.Create(CultureInfo.InvariantCulture, $"{length.Feet:0} ft ({length.Meters:0.0} m) of tape");
+        return new ConsumableUse(tape, length / catalogue.Figures.Length("tape-roll"), operation.Word, text);
     }
 
     private static IEnumerable<ConsumableUse> Spraying(Coats coats, ImmutableArray<SprayedCoat> sprayed, int stations, Catalogue catalogue)
@@ -125,7 +149,7 @@ public static class Consumables
     private static ConsumableUse Rule(string word, double times, string operation, Catalogue catalogue)
     {
         var consumable = catalogue.Consumable(word);
-        return new ConsumableUse(consumable, times * consumable.PerAmount, $"{operation}: {consumable.Rule}");
+        return new ConsumableUse(consumable, times * consumable.PerAmount, operation, consumable.Rule);
     }
 
     private static string Far(Consumable consumable) => string.Create(

@@ -6,13 +6,25 @@ public sealed record Quote
     /// <summary>ISO 4217 code.</summary>
     public required string Currency { get; init; }
 
+    /// <summary>Price of one hour of labour.</summary>
+    public required decimal PerHour { get; init; }
+
     /// <summary>Person hours.</summary>
     public required double LabourHours { get; init; }
+
+    /// <summary>The same by kind of work, in the order in which each first comes; they add to <see cref="LabourHours"/>.</summary>
+    public required ImmutableArray<OperationHours> Hours { get; init; }
 
     /// <summary>Hours at the hourly price.</summary>
     public required decimal Labour { get; init; }
 
     /// <summary>Price of the paint that is bought.</summary>
+    public required decimal Paint { get; init; }
+
+    /// <summary>Price of what is used up besides, as far as prices are known.</summary>
+    public required decimal Consumables { get; init; }
+
+    /// <summary>Paint and what is used up besides.</summary>
     public required decimal Materials { get; init; }
 
     /// <summary>Markup on materials.</summary>

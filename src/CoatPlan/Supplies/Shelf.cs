@@ -16,18 +16,4 @@ internal static class Shelf
             { Volume: { } volume } when label.NetVolume is { } net => volume / net,
             _ => 0,
         });
-
-    /// <summary>How many of a consumable: by its word or by what it is called; 0 for an amount in another unit.</summary>
-    public static double NumberOf(Consumable consumable, ImmutableArray<HaveEntry> have) => have
-        .Where(entry => !entry.IsProduct && (Same(entry.Key, consumable.Word) || Same(entry.Key, consumable.Title)))
-        .Sum(entry => entry.Amount switch
-        {
-            { Count: { } count } => count,
-            { Volume: { } volume } when consumable.Unit == "qt" => volume.UsQuarts,
-            { Area: { } area } when consumable.Unit == "ft2" => area.SquareFeet,
-            _ => 0,
-        });
-
-    private static bool Same(string entry, string word) =>
-        string.Equals(entry.Replace(' ', '-'), word.Replace(' ', '-'), StringComparison.OrdinalIgnoreCase);
 }

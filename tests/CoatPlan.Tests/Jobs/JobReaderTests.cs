@@ -66,6 +66,7 @@ public sealed class JobReaderTests
         job.Notes.ShouldBe("A job that says all there is to say.");
         job.Prices!.LabourPerHour.ShouldBe(85m);
         job.Prices.TaxOn.ShouldBe(TaxBase.All);
+        job.Prices.Consumables.Select(price => (price.Key, price.Price, price.Pack)).ShouldBe([("masking-tape", 6.40m, 2), ("tack cloth", 1.20m, null)]);
         job.Checks!.CylinderPressures.Length.ShouldBe(3);
         job.Done[1].Coat.ShouldBe(1);
         job.Done[3].Cans!.Mass!.Value.Grams.ShouldBe(120, 1e-9);

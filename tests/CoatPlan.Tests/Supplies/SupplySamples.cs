@@ -19,6 +19,8 @@ internal static class SupplySamples
     public static ImmutableArray<PaintSupply> Supplies(Job job, Label? can = null) =>
         PaintSupplies.Of([PaintSamples.Demand(job, can ?? Can())], job.Have);
 
-    public static Quote? Quote(Job job, ImmutableArray<SurfaceHours> work, Duration common, Label? can = null) => QuoteCount.Of(
-        job, work, common, Supplies(job, can), PaintSamples.Coats(job, can ?? Can()), PaintSamples.Catalogue.Figures);
+    public static Quote? Quote(Job job, ImmutableArray<WorkHours> work, Label? can = null, params ImmutableArray<ConsumableNeed> consumables) => QuoteCount.Of(
+        job, work, Supplies(job, can), consumables.IsDefault ? [] : consumables, PaintSamples.Coats(job, can ?? Can()), PaintSamples.Catalogue.Figures);
+
+    public static ConsumableNeed Need(string item, decimal? price) => new(item, item, 1, 1, "piece", 1, 1, price, "a test");
 }

@@ -4,6 +4,7 @@ using CoatPlan.Paint;
 using CoatPlan.Prep;
 using CoatPlan.Supplies;
 using CoatPlan.Tests.Paint;
+using CsCheck;
 using UnitsNet;
 
 namespace CoatPlan.Tests.Supplies;
@@ -93,6 +94,87 @@ public sealed class WhatIsUsedUp
         (tag.Needed, tag.Amount).ShouldBe((2, 1));
         tag.Why.ShouldContain("1 on the shelf");
     }
+
+    [Fact]
+    public void Packs_are_bought_whole_and_priced_as_the_job_or_a_preset_says()
+    {
+        // 12 stations of 2 parts are 24 tags; boxes of 10 at 3.20 are 3 boxes, 9.60.
+        var job = Panels with
+        {
+            Crew = Panels.Crew with { Stations = 12 },
+            Prices = new Prices { Consumables = [new ConsumablePrice { Key = "tag", Price = 3.20m, Pack = 10 }] },
+        };
+
+        var needs = Of(job, Operation("strip-down"));
+
+        var tag = needs["tag with number"];
+        (tag.Needed, tag.Pack, tag.Packs, tag.Price).ShouldBe((24, 10, 3, 9.60m));
+        needs["bag for fasteners"].Price.ShouldBeNull();
+        Of(job with { Have = SupplySamples.Have("tag", 24, product: false) }, Operation("strip-down"))["tag with number"].Price.ShouldBe(0);
+    }
+
+    [Fact]
+    public void One_pack_serves_all_that_is_bought_under_one_name()
+    {
+        // 29 greasy cloths and 11 for the second clean: 40 of a pack of 50.
+        var job = Panels with { Prices = new Prices { Consumables = [new ConsumablePrice { Key = "shop cloth", Price = 22, Pack = 50 }] } };
+
+        var needs = Of(job, Operation("degrease"), Operation("degrease-again"));
+
+        (needs["degreasing cloth, greasy"].Packs, needs["degreasing cloth, greasy"].Price).ShouldBe((1, 22m));
+        (needs["degreasing cloth, after the first clean"].Packs, needs["degreasing cloth, after the first clean"].Price).ShouldBe((0, 0m));
+    }
+
+    [Fact]
+    public void A_roll_on_the_shelf_is_counted_by_its_length_and_by_what_people_call_it()
+    {
+        var mask = Operation("mask") with { Masked = [new MaskedItem("panel", "edge", "wiring", "tape", Length.FromFeet(100), Area.Zero, 0)] };
+        var shelf = Panels with { Have = [new HaveEntry { Key = "Masking tape", Amount = new Amount { Length = Length.FromFeet(180) } }] };
+
+        Of(Panels, mask)["masking tape, 60 yd roll"].Amount.ShouldBe(1);
+        Of(shelf, mask)["masking tape, 60 yd roll"].Amount.ShouldBe(0);
+    }
+
+    [Fact]
+    public void What_one_need_leaves_of_a_shelf_is_there_for_the_next_of_the_same_name()
+    {
+        // 8 m² take 29 greasy cloths, then 11 cloths for the second clean.
+        var shelf = Panels with { Have = SupplySamples.Have("shop cloths", 32.0, product: false) };
+
+        var needs = Of(shelf, Operation("degrease"), Operation("degrease-again"));
+
+        needs["degreasing cloth, greasy"].Amount.ShouldBe(0);
+        needs["degreasing cloth, after the first clean"].Amount.ShouldBe(11 - 3);
+    }
+
+    [Fact]
+    public void What_on_the_shelf_nobody_knows_is_said_not_passed_over()
+    {
+        var job = Panels with
+        {
+            Have = [.. SupplySamples.Have("tackcloth", 2, product: false), new HaveEntry { Key = "tag", Amount = new Amount { Area = Area.FromSquareMeters(1) } }],
+            Prices = new Prices { Consumables = [new ConsumablePrice { Key = "gold leaf", Price = 1 }] },
+        };
+
+        var warnings = Consumables.Warnings(job, PaintSamples.Catalogue);
+
+        warnings.Select(warning => warning.Code).ShouldBe(["data-missing", "data-missing", "data-missing"]);
+        warnings[0].Text.ShouldContain("Did you mean tack-cloth?");
+        warnings[1].Text.ShouldContain("unit");
+        warnings[2].Text.ShouldContain("gold leaf");
+        Consumables.Warnings(Panels with { Have = SupplySamples.Have("tack cloth", 1, product: false) }, PaintSamples.Catalogue).ShouldBeEmpty();
+    }
+
+    [Fact]
+    public void More_on_the_shelf_never_raises_what_is_bought() =>
+        Gen.Select(Gen.Double[0, 40], Gen.Double[0, 40], Gen.Int[1, 20]).Sample((have, more, pack) =>
+        {
+            var job = Panels with { Prices = new Prices { Consumables = [new ConsumablePrice { Key = "shop cloth", Price = 2.5m, Pack = pack }] } };
+            return Bill(have + more) <= Bill(have);
+
+            decimal Bill(double cloths) => Of(job with { Have = SupplySamples.Have("shop cloth", cloths, product: false) }, Operation("degrease"), Operation("degrease-again"))
+                .Values.Sum(need => need.Price ?? 0);
+        }, iter: 60);
 
     [Fact]
     public void Each_station_uses_its_own()

@@ -22,7 +22,7 @@ internal static class Rooms
         ("Timetable", ["Quantities", "Jobs", "Presets", "Climate", "Prep", "Paint", "Vapour", "Scheduling"]),
         ("Plans", []),
         ("Air", ["Jobs", "Presets", "Prep", "Vapour"]),
-        ("Supplies", ["Jobs", "Presets", "Areas", "Prep", "Paint", "Timetable"]),
+        ("Supplies", ["Problems", "Jobs", "Presets", "Areas", "Prep", "Paint", "Timetable"]),
         ("Cautions", ["Problems", "Jobs", "Presets", "Prep"]),
         ("Composition", ["Quantities", "Jobs", "Presets", "Areas", "Climate", "Prep", "Paint", "Timetable", "Plans", "Air", "Supplies", "Cautions"]),
         (Root, ["Problems", "Jobs", "Presets", "Areas", "Climate", "Prep", "Paint", "Vapour", "Timetable", "Plans", "Air", "Supplies", "Cautions", "Composition"]),

@@ -188,12 +188,17 @@ internal static class JobKeys
     public static readonly KeyTable Shape = Map("a shape",
         [.. Shapes.Select(shape => May(shape.Name, new MapForm(() => shape.Table), shape.Name))]);
 
+    public static readonly KeyTable ConsumablePrice = Map("the price of a consumable",
+        Must("price", new MoneyForm(), "price of one pack"),
+        May("pack", new WholeForm(JobRanges.Pack), "how many of its unit are in one pack"));
+
     public static readonly KeyTable Prices = Map("`prices`",
         May("labour", new QuantityForm(Dimension.MoneyPerHour, JobRanges.Money), "price of one hour of labour"),
         May("markup", new QuantityForm(Dimension.Ratio, JobRanges.OpenShare), "share added to materials"),
         May("tax", new QuantityForm(Dimension.Ratio, JobRanges.Share), "tax as a share"),
         May("tax-on", Words<TaxBase>("base of the tax"), "what tax is laid on"),
-        May("currency", new WrittenForm("an ISO 4217 code such as `USD`", "USD", "^[A-Za-z]{3}$"), "currency of all prices"));
+        May("currency", new WrittenForm("an ISO 4217 code such as `USD`", "USD", "^[A-Za-z]{3}$"), "currency of all prices"),
+        May("consumables", new KeyedForm(new MapForm(() => ConsumablePrice)), "consumable → its price"));
 
     public static readonly KeyTable PressureTest = Map("`pressure-test`",
         May("cap", Pressure, "rating on the cap"),

@@ -37,8 +37,17 @@ internal static class ShelfReading
         Tax = prices.Ratio("tax") ?? UnitsNet.Ratio.Zero,
         TaxOn = prices.Word<TaxBase>("tax-on") ?? TaxBase.Materials,
         Currency = Currency(prices) ?? JobDefaults.Currency,
+        Consumables = [.. prices.Entries("consumables").Select(entry => Consumable(entry, prices.Context)).OfType<ConsumablePrice>()],
         Mark = prices.Mark,
     };
+
+    private static ConsumablePrice? Consumable(Yaml.MapEntry entry, ReadingContext context)
+    {
+        if (MapReading.Of(entry.Value, JobKeys.ConsumablePrice, context) is not { } map) return null;
+        var price = map.Money("price");
+        var pack = map.Whole("pack");
+        return price is null ? null : new() { Key = entry.Key.Text, Price = price.Value, Pack = pack, Mark = entry.Key.Mark };
+    }
 
     /// <summary>Reads <c>checks</c>; null: absent.</summary>
     public static Checks? Checks(MapReading? checks)
