@@ -49,6 +49,12 @@ public sealed record Plan
     /// <summary>Everything else to have, by item.</summary>
     public ImmutableArray<PlanConsumable> Consumables { get; init; } = [];
 
+    /// <summary>The layers of each surface, in the job's order, then first to last.</summary>
+    public ImmutableArray<PlanLayer> Layers { get; init; } = [];
+
+    /// <summary>Cans that were weighed after a coat, in the order of the job's entries.</summary>
+    public ImmutableArray<PlanWeighed> Weighed { get; init; } = [];
+
     /// <summary>What the air of the work place will hold.</summary>
     public required PlanAir Air { get; init; }
 

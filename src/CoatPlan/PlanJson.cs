@@ -52,6 +52,8 @@ public static class PlanJson
         WriteEach(json, "steps", plan.Steps, WriteStep);
         WriteEach(json, "supplies", plan.Supplies, WriteSupply);
         WriteEach(json, "consumables", plan.Consumables, WriteConsumable);
+        WriteEach(json, "layers", plan.Layers, WriteLayer);
+        WriteEach(json, "weighed", plan.Weighed, WriteWeighed);
         WriteAir(json, plan.Air);
         WriteRespirator(json, plan.Respirator);
         WriteEach(json, "cautions", plan.Cautions, WriteCaution);
@@ -136,6 +138,39 @@ public static class PlanJson
             json.WriteNumber("cans", covered.Cans);
             WriteNumber(json, "share", covered.Share, ShareDecimals);
         });
+        json.WriteNumber("sessions", supply.Sessions);
+        WriteNumber(json, "clearedCans", supply.ClearedCans, AmountDecimals);
+        WriteNumber(json, "ozonePerCanG", supply.OzonePerCanG, AmountDecimals);
+        WriteNumber(json, "panelM2", supply.PanelM2, AreaDecimals);
+        WriteNumber(json, "panelGrams", supply.PanelGrams, AmountDecimals);
+    }
+
+    private static void WriteLayer(Utf8JsonWriter json, PlanLayer layer)
+    {
+        json.WriteString("surface", layer.Surface);
+        json.WriteNumber("layer", layer.Layer);
+        json.WriteString("product", layer.Product);
+        json.WriteNumber("coats", layer.Coats);
+        WriteWhole(json, "byJob", layer.ByJob);
+        json.WriteNumber("labelLeast", layer.LabelLeast);
+        json.WriteNumber("labelMost", layer.LabelMost);
+        WriteWhole(json, "forHiding", layer.ForHiding);
+        json.WriteString("primerShade", layer.PrimerShade);
+        WriteWhole(json, "primerCoats", layer.PrimerCoats);
+        WriteNumber(json, "dryUm", layer.DryUm, AmountDecimals);
+        WriteNumber(json, "wetUm", layer.WetUm, AmountDecimals);
+    }
+
+    private static void WriteWeighed(Utf8JsonWriter json, PlanWeighed can)
+    {
+        json.WriteString("product", can.Product);
+        WriteTexts(json, "surfaces", can.Surfaces);
+        json.WriteNumber("layer", can.Layer);
+        json.WriteNumber("coat", can.Coat);
+        WriteNumber(json, "leftCans", can.LeftCans, AmountDecimals);
+        WriteNumber(json, "nextCans", can.NextCans, AmountDecimals);
+        WriteNumber(json, "restCans", can.RestCans, AmountDecimals);
+        json.WriteBoolean("lasts", can.Lasts);
     }
 
     private static void WriteConsumable(Utf8JsonWriter json, PlanConsumable consumable)
@@ -171,8 +206,35 @@ public static class PlanJson
         WriteNumber(json, "twaMixtureRatio", air.TwaMixtureRatio, ShareDecimals);
         WriteNumber(json, "exhaustForLimitM3PerMin", air.ExhaustForLimitM3PerMin, AmountDecimals);
         WriteNumber(json, "exhaustForLelM3PerMin", air.ExhaustForLelM3PerMin, AmountDecimals);
+        WriteNumber(json, "dilutionForLimitM3PerMin", air.DilutionForLimitM3PerMin, AmountDecimals);
+        WriteEach(json, "bySolvent", air.BySolvent, WriteExposure);
+        WriteEach(json, "mends", air.Mends, static (json, mend) =>
+        {
+            json.WriteString("code", mend.Code);
+            WriteNumber(json, "exhaustM3PerMin", mend.ExhaustM3PerMin, AmountDecimals);
+            WriteEach(json, "atATime", mend.AtATime, static (json, one) =>
+            {
+                json.WriteString("product", one.Product);
+                WriteNumber(json, "cans", one.Cans, AmountDecimals);
+                json.WriteNumber("goes", one.Goes);
+            });
+            WriteNumber(json, "betweenMin", mend.BetweenMin, AmountDecimals);
+        });
         WriteTexts(json, "notes", air.Notes);
         json.WriteEndObject();
+    }
+
+    private static void WriteExposure(Utf8JsonWriter json, PlanExposure one)
+    {
+        json.WriteString("name", one.Name);
+        WriteNumber(json, "peakPpm", one.PeakPpm, AmountDecimals);
+        WriteNumber(json, "mean15MinPpm", one.Mean15MinPpm, AmountDecimals);
+        WriteNumber(json, "mean8HPpm", one.Mean8HPpm, AmountDecimals);
+        WriteNumber(json, "limitPpm", one.LimitPpm, AmountDecimals);
+        WriteNumber(json, "shortTermPpm", one.ShortTermPpm, AmountDecimals);
+        WriteNumber(json, "ceilingPpm", one.CeilingPpm, AmountDecimals);
+        WriteNumber(json, "idlhPpm", one.IdlhPpm, AmountDecimals);
+        WriteNumber(json, "maximumUsePpm", one.MaximumUsePpm, AmountDecimals);
     }
 
     private static void WriteRespirator(Utf8JsonWriter json, PlanRespirator respirator)
@@ -180,6 +242,8 @@ public static class PlanJson
         json.WriteStartObject("respirator");
         json.WriteString("kind", respirator.Kind);
         WriteTexts(json, "why", respirator.Why);
+        WriteWhole(json, "factor", respirator.Factor);
+        WriteNumber(json, "cartridgeH", respirator.CartridgeH, AmountDecimals);
         json.WriteEndObject();
     }
 

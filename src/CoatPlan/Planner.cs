@@ -30,6 +30,7 @@ public static class Planner
         var surfaces = SurfaceAreas.Measure(job, catalogue);
         var sequence = PrepSequence.Build(job, catalogue, labels, surfaces, trade.Prep);
         var coats = PaintWork.Of(job, surfaces, labels, catalogue);
+        var weighed = WeighedCan.Of(job, coats);
         var climate = PlaceClimate.Of(job.Place, job.Start, ClimateFigures.Of(catalogue), ready.Forecast);
         var dated = Timetabling.Date(job, sequence, coats, climate, catalogue, depth);
         var sprayed = Sprayed(dated);
@@ -38,7 +39,7 @@ public static class Planner
         var quote = QuoteCount.Of(job, HandsOnHours.Of(dated, coats), supplies, consumables, coats, catalogue.Figures);
         var air = WorkAir.Of(job.Place, Releases(dated, ready), catalogue.Figures);
         var respirator = RespiratorChoice.For(air, Hazards(dated, sequence), catalogue);
-        var airWarnings = AirWarnings.Of(air, catalogue.Figures);
+        var airWarnings = AirWarnings.Of(air, catalogue.Figures, key => labels[key].Name);
         var cautions = CautionsFor.Job(Facts(ready, sequence, airWarnings), trade.Cautions);
 
         return new Plan
@@ -53,12 +54,14 @@ public static class Planner
             LowerBound = dated.LowerBound,
             Surfaces = PlanSurfaces.Of(surfaces, coats, dated),
             Steps = PlanSteps.Of(dated),
-            Supplies = PlanSupplies.Of(supplies),
+            Supplies = PlanSupplies.Of(supplies, catalogue.Figures),
             Consumables = PlanSupplies.Of(consumables),
-            Air = PlanAirs.Of(job.Place, air),
-            Respirator = new PlanRespirator(respirator.Kind, respirator.Why),
+            Layers = PlanLayers.Of(coats),
+            Weighed = PlanLayers.Of(weighed),
+            Air = PlanAirs.Of(job.Place, air, respirator),
+            Respirator = new PlanRespirator(respirator.Kind, respirator.Why) { Factor = respirator.Factor, CartridgeH = respirator.CartridgeLife?.TotalHours },
             Cautions = PlanCautions.Of(cautions),
-            Warnings = PlanWarnings.Of([.. sequence.Warnings, .. coats.Warnings, .. airWarnings, .. Consumables.Warnings(job, catalogue), .. Deadline(dated, ready)]),
+            Warnings = PlanWarnings.Of([.. sequence.Warnings, .. coats.Warnings, .. WeighedCan.Warnings(weighed, labels), .. airWarnings, .. Consumables.Warnings(job, catalogue), .. Deadline(dated, ready)]),
             Quote = PlanQuotes.Of(quote),
             Masks = PlanMasks.Of(job),
             Labels = PlanLabels.Of(labels),
@@ -77,6 +80,7 @@ public static class Planner
         Products = [.. dated.Steps.Select(step => step.Label).OfType<Label>().DistinctBy(label => label.Key)],
         Sprays = dated.Steps.Any(step => step.Sprays),
         MakesDust = dated.Steps.Any(step => step.MakesDust),
+        Humidity = dated.Steps.Where(step => step.Sprays).Select(step => step.Conditions.Humidity).DefaultIfEmpty(UnitsNet.Ratio.FromPercent(50)).Max(),
         MayHoldLead = sequence.Warnings.Any(warning => warning.Code == "lead-suspected"),
     };
 
@@ -108,6 +112,10 @@ public static class Planner
     private static ImmutableArray<DatedRelease> Releases(DatedJob dated, ReadyJob ready) =>
     [
         .. dated.Steps.Where(step => step.Mass is not null).Select(step => new DatedRelease(
-            step.Id, step.Start, step.End, CoatVapour.Of(step.Label!, step.Mass!.Value, ready.Trade.Catalogue.Figures))),
+            step.Id, step.Start, step.End, CoatVapour.Of(step.Label!, step.Mass!.Value, ready.Trade.Catalogue.Figures))
+        {
+            Product = step.Label!.Key,
+            Packages = step.Label.NetMass is { } net ? step.Mass.Value / net : null,
+        }),
     ];
 }

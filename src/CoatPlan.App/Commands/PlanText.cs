@@ -1,5 +1,6 @@
 using System.Globalization;
 using CoatPlan.App.Wording;
+using CoatPlan.Jobs;
 using CoatPlan.Plans;
 using CoatPlan.Sheets.Content;
 
@@ -107,6 +108,11 @@ internal static class PlanText
             var tag = surface.Tag is { } number ? $"; comes off, tag {number}" : "; stays on";
             page.Bullet("-", $"{PlanWords.Name(surface)}: {surface.Material}, {surface.Finish}, {string.Join(", ", surface.Condition)}; "
                 + $"{Written.Area(surface.AreaM2, page.Style.Units)} a piece{tag}; {surface.System}; {ready}");
+            foreach (var layer in plan.Layers.Where(layer => layer.Surface == surface.Id && layer.PrimerShade is not null))
+            {
+                var name = plan.Supplies.FirstOrDefault(supply => supply.Product == layer.Product)?.Name ?? layer.Product;
+                page.Bullet(" ", $"A {layer.PrimerShade} primer below would let {name} hide in {Written.Count(layer.PrimerCoats!.Value, "coat", "coats")} instead of {layer.ForHiding}.");
+            }
         }
     }
 
@@ -190,12 +196,35 @@ internal static class PlanText
             var basis = supply.Basis == PlanBasis.Covers ? "by coverage" : "by solids";
             var price = supply.Price is { } known ? $", {Written.Money(known, page.Style.Currency)}" : "";
             page.Bullet("[ ]", $"{supply.Name}: {Written.Count(supply.Cans, "can", "cans")} ({supply.CansLow} to {supply.CansHigh}), buy {supply.Buy}{price}; "
-                + $"{amount}{basis}");
+                + $"{amount}{basis}. {Enough(supply)}{Clearing(supply)}{Panel(supply, page.Style.Units)}{Ozone(supply)}");
+        }
+
+        foreach (var can in plan.Weighed)
+        {
+            var name = plan.Supplies.FirstOrDefault(supply => supply.Product == can.Product)?.Name ?? can.Product;
+            page.Bullet("-", $"{name}, weighed after coat {can.Coat}: {Written.Number(can.LeftCans, 2)} of a can left; the next coat takes {Written.Number(can.NextCans, 2)}, "
+                + $"all that follow {Written.Number(can.RestCans, 2)}: {(can.Lasts ? "it lasts for the next coat" : "it runs out in the next coat")}.");
         }
 
         foreach (var item in plan.Consumables)
             page.Bullet("[ ]", $"{item.Item}: {Written.Number(item.Amount, 2)} {item.Unit}{Packs(item, page.Style)}. {item.Why}");
     }
+
+    private static string Enough(PlanSupply supply) => supply.Covered.IsEmpty
+        ? ""
+        : $"Enough in the draws: {string.Join(", ", supply.Covered.Where(covered => covered.Share > 0).Select(covered => $"{covered.Cans} in {Written.Percent(covered.Share)}"))}.";
+
+    private static string Clearing(PlanSupply supply) => supply.Sessions > 0
+        ? $" Taken up {Written.Count(supply.Sessions, "time", "times")}: {Written.Number(supply.ClearedCans, 2)} of a can to clear the nozzle."
+        : "";
+
+    private static string Panel(PlanSupply supply, PrintUnits units) => supply.PanelGrams is { } grams
+        ? $" A test panel of {Written.Area(supply.PanelM2, units)} should take {Written.Number(grams, 1)} g a coat."
+        : "";
+
+    private static string Ozone(PlanSupply supply) => supply.OzonePerCanG is { } grams
+        ? $" A can's vapour may form {Written.Number(grams, 0)} g of ozone outdoors."
+        : "";
 
     private static string Packs(PlanConsumable item, TextStyle style)
     {
@@ -248,7 +277,15 @@ internal static class PlanText
             page.Bullet("-", $"Exhaust that would keep vapour under 10 % of the lower explosive limit: {Written.AirFlow(forLel, units)}.");
         foreach (var note in air.Notes)
             page.Bullet("-", note);
+        if (!air.BySolvent.IsEmpty)
+            page.Text(Indent, "By solvent, ppm in the mixed room: highest minute / 15 min / 8 h; 8-hour limit; 15 min limit; immediately dangerous; most that this respirator may be worn in.");
+        foreach (var one in air.BySolvent)
+        {
+            page.Text(Indent + 2, $"{one.Name}: {Ppm(one.PeakPpm)} / {Ppm(one.Mean15MinPpm)} / {Ppm(one.Mean8HPpm)}; {Ppm(one.LimitPpm)}; {Ppm(one.ShortTermPpm)}; {Ppm(one.IdlhPpm)}; {Ppm(one.MaximumUsePpm)}");
+        }
     }
+
+    private static string Ppm(double? ppm) => ppm is { } known ? Written.Number(known, known < 10 ? 1 : 0) : "none";
 
     private static string Side(double ratio) => ratio > 1 ? "above it" : "not above it";
 

@@ -21,6 +21,18 @@ public sealed record AirReport
     /// <summary>Limits for minutes that are passed, by solvent.</summary>
     public required ImmutableArray<ShortLimitPassed> ShortLimitsPassed { get; init; }
 
+    /// <summary>Each solvent over the whole plan, by name.</summary>
+    public ImmutableArray<SolventExposure> BySolvent { get; init; } = [];
+
+    /// <summary>What would bring each limit that is passed under, worked out by running the room again.</summary>
+    public ImmutableArray<AirMend> Mends { get; init; } = [];
+
+    /// <summary>Highest one-minute mean of all vapour that a cartridge is made for, what boils low left out, by volume of air.</summary>
+    public Ratio CartridgeLoad { get; init; } = Ratio.Zero;
+
+    /// <summary>What is in the air and boils too low for a cartridge, propellants among it, by name.</summary>
+    public ImmutableArray<string> BoilsLow { get; init; } = [];
+
     /// <summary>Solvents in the air for which nobody has set an 8-hour limit, by name: Σ C/limit leaves them out.</summary>
     public required ImmutableArray<string> WithoutLimit { get; init; }
 

@@ -1,4 +1,5 @@
 using CoatPlan.Presets;
+using UnitsNet;
 
 namespace CoatPlan.Air;
 
@@ -13,6 +14,9 @@ public sealed record BreathingHazards
 
     /// <summary>Whether anything is sanded or brushed dry.</summary>
     public required bool MakesDust { get; init; }
+
+    /// <summary>Highest relative humidity while something is sprayed, 0 to 1; half where nobody says.</summary>
+    public Ratio Humidity { get; init; } = Ratio.FromPercent(50);
 
     /// <summary>Whether what is sanded may hold lead or chromate.</summary>
     public required bool MayHoldLead { get; init; }

@@ -46,22 +46,6 @@ internal static class NeededExhaust
         return VolumeFlow.FromCubicMetersPerMinute(Math.Ceiling(high / Step) * Step);
     }
 
-    private static bool IsUnder(WorkRoom room, VolumeFlow removal, ImmutableArray<RoomSource> sources, double under)
-    {
-        var air = new RoomAir((room with { Removal = removal }).RatePerMinute, sources, 1);
-        while (!air.HasNoMoreToCome)
-        {
-            if (!air.IsFed && air.Levels[0] < under * 1e-6)
-            {
-                air.SkipToNextStart();
-                continue;
-            }
-
-            air.Step();
-            if (air.Means[0] >= under)
-                return false;
-        }
-
-        return true;
-    }
+    private static bool IsUnder(WorkRoom room, VolumeFlow removal, ImmutableArray<RoomSource> sources, double under) =>
+        AirMends.KeepsUnder(room with { Removal = removal }, sources, under);
 }

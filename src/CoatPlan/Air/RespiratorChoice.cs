@@ -1,5 +1,6 @@
 using System.Globalization;
 using CoatPlan.Presets;
+using UnitsNet;
 
 namespace CoatPlan.Air;
 
@@ -34,13 +35,39 @@ public static class RespiratorChoice
             why.Add(Dust(hazards));
         if (kind is null)
             kind = hazards.MakesDust ? hazards.MayHoldLead ? LeadMask : DustMask : Nothing;
+        var mask = kind;
         var reasons = ReasonsToStayOut(air, kind, catalogue);
         if (!reasons.IsEmpty)
             kind = "do not enter before it is ventilated: no mask is enough for this air; then " + kind;
         why.InsertRange(0, reasons);
+        Duration? life = mask is HalfMask or FullFace && !air.ByStep.IsEmpty ? CartridgeLife.Of(air, hazards.Humidity, catalogue.Figures) : null;
+        var factor = FactorOf(mask, catalogue);
+        if (factor is { } known)
+            why.AddRange(MaximumUse(air, known));
         if (kind != Nothing)
-            AddWhatGoesWithIt(why, air);
-        return new RespiratorAdvice(kind, why.ToImmutable());
+            AddWhatGoesWithIt(why, air, life, hazards.Humidity, catalogue.Figures);
+        return new RespiratorAdvice(kind, why.ToImmutable()) { Factor = factor, CartridgeLife = life };
+    }
+
+    private static int? FactorOf(string? mask, Catalogue catalogue) => mask switch
+    {
+        HalfMask => catalogue.Respirator("air-purifying").Factors["half"],
+        FullFace => catalogue.Respirator("air-purifying").Factors["full"],
+        SuppliedAir => catalogue.Respirator("supplied-continuous").Factors["full"],
+        _ => null,
+    };
+
+    /// <summary>The solvent that comes nearest to what the kind may be worn in.</summary>
+    private static IEnumerable<string> MaximumUse(AirReport air, int factor)
+    {
+        var nearest = air.BySolvent.Where(one => one.MaximumUse(factor) is not null)
+            .MaxBy(one => one.Peak.DecimalFractions / one.MaximumUse(factor)!.Value.DecimalFractions);
+        if (nearest is not { Peak.PartsPerMillion: > 0 })
+            yield break;
+
+        var use = nearest.MaximumUse(factor)!.Value;
+        var idlh = nearest.Solvent.Idlh is { } dangerous ? Say($", never above the {dangerous.Share.PartsPerMillion:0} ppm that are immediately dangerous") : "";
+        yield return Say($"Maximum use concentration: {factor} times the limit{idlh}. Nearest to it is {nearest.Solvent.Name}: {nearest.Peak.PartsPerMillion:0} of {use.PartsPerMillion:0} ppm (29 CFR 1910.134(d)(3)(i)(B)).");
     }
 
     private static string? ForVapour(AirReport air, BreathingHazards hazards, Catalogue catalogue, ImmutableArray<string>.Builder why)
@@ -112,15 +139,28 @@ public static class RespiratorChoice
         .GroupBy(peak => peak.Solvent.Name).OrderBy(group => group.Key, StringComparer.Ordinal)
         .Select(group => group.MaxBy(peak => peak.Share.DecimalFractions)!);
 
-    private static void AddWhatGoesWithIt(ImmutableArray<string>.Builder why, AirReport air)
+    private static void AddWhatGoesWithIt(
+        ImmutableArray<string>.Builder why, AirReport air, Duration? life, Ratio humidity, Figures figures)
     {
         if (!air.ByStep.IsEmpty)
         {
             why.Add("The mixed room understates what is breathed beside the can and the heavy vapour at the floor.");
-            why.Add("Cartridges hold no propellant and little acetone or ether: new ones for each day of spraying, changed by time, never by smell (29 CFR 1910.134(d)(3)(iii)(B)(2)).");
         }
 
+        if (life is { } change)
+            why.Add(Change(change, air, humidity, figures));
+
         why.Add("The factor holds with a fit test and a shaved face only; cover eyes and skin too.");
+    }
+
+    private static string Change(Duration change, AirReport air, Ratio humidity, Figures figures)
+    {
+        var byRule = CartridgeLife.ByRule(air.CartridgeLoad, humidity, figures);
+        var rule = Say($"by the rule of thumb {byRule.TotalHours:0.#} h at {air.CartridgeLoad.PartsPerMillion:0} ppm of what they hold and {humidity.Percent:0} % humidity");
+        var low = air.BoilsLow.IsEmpty
+            ? ""
+            : $"; they hardly hold {string.Join(", ", air.BoilsLow)}, which boil at or under {figures.Temperature("cartridge-low-boiling").DegreesCelsius.ToString("0", CultureInfo.InvariantCulture)} °C, so they are never kept to the next day";
+        return Say($"Change cartridges after {change.TotalHours:0.#} h of spraying: {rule}{low}. By time, never by smell (29 CFR 1910.134(d)(3)(iii)(B)(2)); the maker's own figures win.");
     }
 
     private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);

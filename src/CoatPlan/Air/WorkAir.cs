@@ -42,6 +42,9 @@ public static class WorkAir
         var trace = AirTrace.Of(room, releases, zero);
         var mixture = trace.Sum(Ratios.OfLimit);
         var lel = trace.Sum(Ratios.OfLel);
+        var lelShare = figures.Share("lel-share-work").DecimalFractions;
+        var lowBoiling = figures.Temperature("cartridge-low-boiling");
+        var forCartridge = trace.Sum((solvent, share) => BoilsLow(solvent, lowBoiling) ? 0 : share);
         var propellant = trace.Sum((solvent, share) => solvent.Propellant ? Ratios.OfLimit(solvent, share) : 0);
         return new AirReport
         {
@@ -50,11 +53,47 @@ public static class WorkAir
             TwaMixtureRatio = trace.HighestMean(mixture, (int)Ratios.Shift.TotalMinutes),
             PropellantRatio = trace.HighestMean(propellant, 1),
             ShortLimitsPassed = ShortLimitsPassed(trace),
+            BySolvent = [.. trace.Solvents.Select((_, i) => Exposure(trace, i))],
+            CartridgeLoad = Ratio.FromDecimalFractions(trace.HighestMean(forCartridge, 1)),
+            BoilsLow = [.. trace.Solvents.Where(solvent => BoilsLow(solvent, lowBoiling)).Select(solvent => solvent.Name)],
+            Mends = [.. Mends(room, leaking, releases, trace, lelShare)],
             WithoutLimit = WithoutLimit(releases),
             ExhaustForLimit = NeededExhaust.For(leaking, releases, Ratios.OfLimit, 1),
-            ExhaustForLel = NeededExhaust.For(leaking, releases, Ratios.OfLel, figures.Share("lel-share-work").DecimalFractions),
+            ExhaustForLel = NeededExhaust.For(leaking, releases, Ratios.OfLel, lelShare),
             DilutionForLimit = releases.Max(release => Dilution(room, release)),
         };
+    }
+
+    private static bool BoilsLow(Solvent solvent, Temperature limit) => solvent.Propellant || solvent.Boiling <= limit;
+
+    /// <summary>What would mend each limit that is passed, the most pressing first.</summary>
+    private static IEnumerable<AirMend> Mends(WorkRoom room, WorkRoom leaking, ImmutableArray<DatedRelease> releases, AirTrace trace, double lelShare)
+    {
+        if (Passes(Ratios.OfLel, lelShare))
+            yield return AirMends.Of("over-lel", room, leaking, releases, Ratios.OfLel, lelShare);
+        if (trace.Solvents.Where(solvent => solvent.Idlh is not null).MaxBy(solvent => trace.HighestMean(trace.Sum(Alone(solvent)), 1)) is { } worst
+            && Passes(Alone(worst), 1))
+        {
+            yield return AirMends.Of("over-idlh", room, leaking, releases, Alone(worst), 1);
+        }
+
+        if (Passes(Ratios.OfLimit, 1))
+            yield return AirMends.Of("over-limit", room, leaking, releases, Ratios.OfLimit, 1);
+
+        bool Passes(Func<Solvent, double, double> part, double under) => trace.HighestMean(trace.Sum(part), 1) >= under;
+
+        static Func<Solvent, double, double> Alone(Solvent own) =>
+            (solvent, share) => solvent.Name == own.Name ? share / own.Idlh!.Share.DecimalFractions : 0;
+    }
+
+    private static SolventExposure Exposure(AirTrace trace, int solvent)
+    {
+        var measure = new double[trace.Minutes.Count];
+        for (var row = 0; row < measure.Length; row++)
+            measure[row] = trace.At(row, solvent);
+        return new SolventExposure(trace.Solvents[solvent], Highest(Moment), Highest(ShortTerm), Highest(Ratios.Shift));
+
+        Ratio Highest(Duration over) => Ratio.FromDecimalFractions(trace.HighestMean(measure, (int)over.TotalMinutes));
     }
 
     private static AirReport WithoutGathering(WorkRoom? room, ImmutableArray<DatedRelease> releases) => new()

@@ -7,7 +7,7 @@ namespace CoatPlan.Composition;
 /// <summary>The air report as the plan shows it.</summary>
 internal static class PlanAirs
 {
-    public static PlanAir Of(Place place, AirReport air) => new()
+    public static PlanAir Of(Place place, AirReport air, RespiratorAdvice respirator) => new()
     {
         RoomM3 = place.Volume?.CubicMeters,
         ExhaustM3PerMin = place.Exhaust.CubicMetersPerMinute,
@@ -16,8 +16,28 @@ internal static class PlanAirs
         TwaMixtureRatio = air.TwaMixtureRatio,
         ExhaustForLimitM3PerMin = air.ExhaustForLimit?.CubicMetersPerMinute,
         ExhaustForLelM3PerMin = air.ExhaustForLel?.CubicMetersPerMinute,
+        DilutionForLimitM3PerMin = air.DilutionForLimit?.CubicMetersPerMinute,
+        BySolvent = [.. air.BySolvent.Select(one => Of(one, respirator.Factor))],
+        Mends = [.. air.Mends.Select(Of)],
         Notes = AirNotes.Of(air, place),
     };
+
+    private static PlanExposure Of(SolventExposure one, int? factor) => new(
+        one.Solvent.Name,
+        one.Peak.PartsPerMillion,
+        one.ShortTerm.PartsPerMillion,
+        one.Shift.PartsPerMillion,
+        one.Solvent.LowestLongTerm?.Share.PartsPerMillion,
+        one.Solvent.ShortTerm?.Share.PartsPerMillion,
+        one.Solvent.Ceiling?.Share.PartsPerMillion,
+        one.Solvent.Idlh?.Share.PartsPerMillion,
+        factor is { } known ? one.MaximumUse(known)?.PartsPerMillion : null);
+
+    private static PlanMend Of(AirMend mend) => new(
+        mend.Code,
+        mend.Exhaust.CubicMetersPerMinute,
+        [.. mend.AtATime.Select(one => new PlanAtATime(one.Product, one.Packages, one.Goes))],
+        mend.Between?.TotalMinutes);
 
     private static PlanAirStep Of(StepAir step) => new(
         step.Step,

@@ -1,13 +1,15 @@
 using CoatPlan.Paint;
 using CoatPlan.Plans;
+using CoatPlan.Presets;
 using CoatPlan.Supplies;
+using CoatPlan.Vapour;
 
 namespace CoatPlan.Composition;
 
 /// <summary>What is bought, as the plan shows it.</summary>
 internal static class PlanSupplies
 {
-    public static ImmutableArray<PlanSupply> Of(ImmutableArray<PaintSupply> supplies) => [.. supplies.Select(Of)];
+    public static ImmutableArray<PlanSupply> Of(ImmutableArray<PaintSupply> supplies, Figures figures) => [.. supplies.Select(supply => Of(supply, figures))];
 
     public static ImmutableArray<PlanConsumable> Of(ImmutableArray<ConsumableNeed> needs) =>
     [
@@ -21,7 +23,7 @@ internal static class PlanSupplies
         }),
     ];
 
-    private static PlanSupply Of(PaintSupply supply) => new(
+    private static PlanSupply Of(PaintSupply supply, Figures figures) => new(
         supply.Demand.Label.Key,
         supply.Demand.Label.Name,
         supply.Demand.LikelyVolume?.Milliliters,
@@ -32,5 +34,14 @@ internal static class PlanSupplies
         supply.Buy,
         supply.Price,
         supply.Demand.Basis == DemandBasis.Covers ? PlanBasis.Covers : PlanBasis.Solids,
-        [.. supply.Demand.Covered.Select(covered => new PlanCovered(covered.Packages, covered.Share))]);
+        [.. supply.Demand.Covered.Select(covered => new PlanCovered(covered.Packages, covered.Share))])
+    {
+        Sessions = supply.Demand.Sessions,
+        ClearedCans = supply.Demand.Sessions * supply.Demand.Label.Method.SetupLoss.DecimalFractions,
+        OzonePerCanG = OzoneForming.Of(supply.Demand.Label, figures)?.PerPackage?.Grams,
+        PanelM2 = figures.Area("test-panel").SquareMeters,
+        PanelGrams = PackageReach.Of(supply.Demand.Label).Area is { } reach && supply.Demand.Label.NetMass is { } net
+            ? net.Grams * (figures.Area("test-panel") / reach)
+            : null,
+    };
 }

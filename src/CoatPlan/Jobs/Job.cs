@@ -53,6 +53,9 @@ public sealed record Job
     /// <summary>What is on the shelf.</summary>
     public ImmutableArray<HaveEntry> Have { get; init; } = [];
 
+    /// <summary>What panels that were sprayed for a test gave, in the order of the file.</summary>
+    public ImmutableArray<TestPanel> TestPanels { get; init; } = [];
+
     /// <summary>What a quote counts with; null: no quote.</summary>
     public Prices? Prices { get; init; }
 

@@ -69,6 +69,7 @@ public static class JobReader
             Systems = systems,
             Surfaces = surfaces,
             Have = ShelfReading.Have(map, productKeys),
+            TestPanels = PanelReading.Read(map, productKeys),
             Prices = ShelfReading.Prices(map.Map("prices")),
             Checks = ShelfReading.Checks(map.Map("checks")),
             Done = DoneReading.Read(map, surfaces, systems, asOf),

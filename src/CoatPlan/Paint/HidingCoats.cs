@@ -26,8 +26,22 @@ public static class HidingCoats
         ArgumentNullException.ThrowIfNull(label);
         ArgumentNullException.ThrowIfNull(figures);
         return label.MustHide
-            ? Over(below, label.Lightness ?? UnknownLightness, label.Hiding, figures.Number("hide-contrast"), figures.Number("hide-lightness"))
+            ? Over(below, label.Lightness ?? UnknownLightness, ContrastOf(label, figures.Number("hide-contrast")), figures.Number("hide-contrast"), figures.Number("hide-lightness"))
             : null;
+    }
+
+    /// <summary>Contrast ratio of one coat: the label's, or what the coats that hid a test panel come to.</summary>
+    /// <param name="label">The product.</param>
+    /// <param name="hiddenContrast">Contrast ratio that hides, over 0 and under 1.</param>
+    internal static double ContrastOf(Label label, double hiddenContrast)
+    {
+        if (label.HidesAfter is not { } coats)
+            return label.Hiding;
+        if (coats == 1)
+            return hiddenContrast;
+
+        var film = Film(label.Lightness ?? UnknownLightness);
+        return film.Contrast(film.PowerFor(hiddenContrast) / coats);
     }
 
     /// <summary>L* that so many coats of a product leave; null where its colour is unknown.</summary>

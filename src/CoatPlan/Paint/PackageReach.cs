@@ -15,7 +15,7 @@ public sealed record PackageReach(Area? ByCovers, Area? BySolids)
         ArgumentNullException.ThrowIfNull(label);
         return new PackageReach(
             label.Covers,
-            label is { NetVolume: { } net, SolidsByVolume: { } solids, DryFilm: { } film } ? WetFilm.Covers(net, solids, film, label.Loss) : null);
+            label is { CoversMeasured: false, NetVolume: { } net, SolidsByVolume: { } solids, DryFilm: { } film } ? WetFilm.Covers(net, solids, film, label.Loss) : null);
     }
 
     /// <summary>Whether anything can be counted at all.</summary>

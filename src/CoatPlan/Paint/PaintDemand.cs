@@ -54,7 +54,7 @@ public static class PaintDemand
         // Packages of the other basis follow from the same sum, the form's factor included.
         var onBasis = reach.Area is { } basisReach ? basisReach.SquareMeters * likely : 0;
         var sessions = SpraySessions.Of(label, coats, sprayed, stations, figures);
-        var drawn = DrawnDemand.Of(label, sessions, luck, figures.Share("covers-spread"));
+        var drawn = DrawnDemand.Of(label, sessions, luck, figures.Share(label.CoversMeasured ? "covers-spread-measured" : "covers-spread"));
         var low = WholePackages.For(DrawnDemand.At(drawn, LowShare));
         var cans = Math.Max(WholePackages.For(likely * (1 + job.Reserve.DecimalFractions)), low);
         var high = Math.Max(cans, WholePackages.For(DrawnDemand.At(drawn, HighShare)));

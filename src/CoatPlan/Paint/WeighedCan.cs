@@ -1,4 +1,6 @@
+using System.Globalization;
 using CoatPlan.Jobs;
+using CoatPlan.Prep;
 using CoatPlan.Presets;
 
 namespace CoatPlan.Paint;
@@ -8,10 +10,22 @@ namespace CoatPlan.Paint;
 /// <param name="After">The coat after which they were weighed.</param>
 /// <param name="Left">Packages left that will still spray, at least 0.</param>
 /// <param name="Next">Packages that the next coat on the same surfaces takes, at least 0.</param>
-public sealed record WeighedCan(string Product, DoneEntry After, double Left, double Next)
+/// <param name="Rest">Packages that all further coats of it on those surfaces take, the next one among them.</param>
+public sealed record WeighedCan(string Product, DoneEntry After, double Left, double Next, double Rest)
 {
     /// <summary>Whether they last for the next coat.</summary>
     public bool Lasts => Next <= Left;
+
+    /// <summary>Warnings of cans that will run out before the next coat is done.</summary>
+    /// <param name="weighed">The weighed cans.</param>
+    /// <param name="labels">The labels of the job.</param>
+    public static ImmutableArray<Warning> Warnings(ImmutableArray<WeighedCan> weighed, Labels labels)
+    {
+        ArgumentNullException.ThrowIfNull(labels);
+        return [.. weighed.Where(can => !can.Lasts).Select(can => new Warning("cans-run-out", can.After.Surfaces[0], can.Product, string.Create(
+            CultureInfo.InvariantCulture,
+            $"What was weighed after coat {can.After.Coat} of {labels[can.Product].Name} holds {can.Left:0.##} of a can that will still spray; the next coat takes {can.Next:0.##}. Have another can shaken before it starts, or it runs out in the middle.")))];
+    }
 
     /// <summary>The weighed cans of a job, in the order of its entries; entries without a mass or volume left are passed over.</summary>
     /// <param name="job">Its done entries.</param>
@@ -31,7 +45,7 @@ public sealed record WeighedCan(string Product, DoneEntry After, double Left, do
         var on = coats.All.Where(one => one.Layer == layer && entry.Surfaces.Contains(one.Surface)).ToArray();
         if (on.Length == 0 || LeftIn(cans, on[0].On.Label) is not { } left)
             return null;
-        return new WeighedCan(on[0].Product, entry, left, on.Where(one => one.Coat == coat + 1).Sum(one => one.Packages));
+        return new WeighedCan(on[0].Product, entry, left, on.Where(one => one.Coat == coat + 1).Sum(one => one.Packages), on.Where(one => one.Coat > coat).Sum(one => one.Packages));
     }
 
     /// <summary>What is left of what sprays: the last of each can stays in it.</summary>

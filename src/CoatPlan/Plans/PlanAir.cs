@@ -25,6 +25,15 @@ public sealed record PlanAir
     /// <summary>Exhaust that keeps vapour under 10 % of the lower explosive limit, m³/min; null where none can be named.</summary>
     public double? ExhaustForLelM3PerMin { get; init; }
 
+    /// <summary>The textbook's dilution figure for the heaviest coat, m³/min; null outdoors and without vapour.</summary>
+    public double? DilutionForLimitM3PerMin { get; init; }
+
+    /// <summary>Each solvent over the whole plan, by name.</summary>
+    public ImmutableArray<PlanExposure> BySolvent { get; init; } = [];
+
+    /// <summary>What would bring each limit that is passed under, the most pressing first.</summary>
+    public ImmutableArray<PlanMend> Mends { get; init; } = [];
+
     /// <summary>What the sums rest on and what they leave out, a sentence each.</summary>
     public ImmutableArray<string> Notes { get; init; } = [];
 }

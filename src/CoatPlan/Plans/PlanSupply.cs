@@ -23,4 +23,20 @@ public sealed record PlanSupply(
     int Buy,
     decimal? Price,
     PlanBasis Basis,
-    ImmutableArray<PlanCovered> Covered);
+    ImmutableArray<PlanCovered> Covered)
+{
+    /// <summary>Times that the product is taken up anew.</summary>
+    public int Sessions { get; init; }
+
+    /// <summary>Packages that go into clearing the nozzle in all those sessions: the draws count them.</summary>
+    public double ClearedCans { get; init; }
+
+    /// <summary>Grams of ozone that the vapour of one package may form outdoors; null where the data sheet does not allow the sum.</summary>
+    public double? OzonePerCanG { get; init; }
+
+    /// <summary>Grams that one coat on a test panel of <see cref="PanelM2"/> should take; null where contents or coverage are unknown.</summary>
+    public double? PanelGrams { get; init; }
+
+    /// <summary>Area of that panel, m².</summary>
+    public double PanelM2 { get; init; }
+}

@@ -59,6 +59,12 @@ public sealed record Label
     /// <summary>Contrast ratio of one coat over black and white, over 0 to 1.</summary>
     public required double Hiding { get; init; }
 
+    /// <summary>Coats that hid black and white on a test panel; null: none was sprayed, and <see cref="Hiding"/> counts.</summary>
+    public int? HidesAfter { get; init; }
+
+    /// <summary>Whether <see cref="Covers"/> was measured on a test panel: then it alone counts, whatever solids and film would give.</summary>
+    public bool CoversMeasured => Origins.GetValueOrDefault("covers", Origin.Default) == Origin.Panel;
+
     /// <summary>Whether coats are added until the old colour is hidden.</summary>
     public required bool MustHide { get; init; }
 

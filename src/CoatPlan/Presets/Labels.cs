@@ -27,7 +27,7 @@ public sealed record Labels(ImmutableArray<Label> All)
         ArgumentNullException.ThrowIfNull(job);
         ArgumentNullException.ThrowIfNull(catalogue);
         var problems = new ProblemList(file);
-        var labels = job.Products.Select(product => LabelResolution.Of(product, catalogue, problems)).ToImmutableArray();
+        var labels = job.Products.Select(product => PanelReadings.Over(LabelResolution.Of(product, catalogue, problems), job.TestPanels)).ToImmutableArray();
         return problems.Count == 0 ? new(new(labels), []) : new(null, problems.InOrder());
     }
 

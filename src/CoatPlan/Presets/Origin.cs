@@ -9,6 +9,9 @@ public enum Origin
     /// <summary>The product class.</summary>
     Preset,
 
+    /// <summary>A panel that was sprayed for a test.</summary>
+    Panel,
+
     /// <summary>A default of the job file's contract, or another field.</summary>
     Default,
 }

@@ -80,6 +80,9 @@ internal static class PresetBounds
     /// <summary>A speed.</summary>
     public static readonly Bounds Speed = new(0, 500, "mph", LeastIsOut: true);
 
+    /// <summary>Grams of ozone for a gram of vapour.</summary>
+    public static readonly Bounds Reactivity = new(0, 100);
+
     /// <summary>A price of one pack.</summary>
     public static readonly Bounds Price = new(0, 1_000_000_000);
 

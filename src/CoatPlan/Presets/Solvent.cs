@@ -53,6 +53,9 @@ public sealed record Solvent
     /// <summary>Immediately dangerous to life or health; null: none.</summary>
     public required ExposureLimit? Idlh { get; init; }
 
+    /// <summary>How much ozone its vapour may form outdoors; null where nobody says.</summary>
+    public required ReactivityFactor? Ozone { get; init; }
+
     /// <summary>What differs between lists, or empty.</summary>
     public required string Note { get; init; }
 

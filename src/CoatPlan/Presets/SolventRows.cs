@@ -30,6 +30,7 @@ internal static class SolventRows
             ShortTerm = Limit(row, "short-term", molarMass),
             Ceiling = Limit(row, "ceiling", molarMass),
             Idlh = Limit(row, "idlh", molarMass),
+            Ozone = Reactivity(row),
             Note = row.TextOr("note", ""),
             Provenance = row.Provenance(),
         };
@@ -49,6 +50,16 @@ internal static class SolventRows
         if (parts.Length != 2) row.Say(key, Sentences.WrongKind($"`{key}` in {row.Where}", $"`{string.Join("; ", parts)}`", "`value; status`"));
         var status = parts.Length > 1 ? row.StatusText(key, parts[1]) : Status.FromMemory;
         return new(Ratio.FromPartsPerMillion(Ppm(row, key, parts[0], molarMass)), status);
+    }
+
+    private static ReactivityFactor? Reactivity(PresetRow row)
+    {
+        const string Key = "ozone";
+        var parts = Parts(row, Key);
+        if (parts.IsEmpty) return null;
+        if (parts.Length != 2) row.Say(Key, Sentences.WrongKind($"`{Key}` in {row.Where}", $"`{string.Join("; ", parts)}`", "`value; status`"));
+        var status = parts.Length > 1 ? row.StatusText(Key, parts[1]) : Status.FromMemory;
+        return new(Figure(row, Key, parts[0], PresetBounds.Reactivity), status);
     }
 
     private static double Ppm(PresetRow row, string key, string text, double molarMass)

@@ -64,6 +64,8 @@ public sealed class JobReaderTests
         job.Products[0].Label.Solvents.Select(solvent => (solvent.Name, Math.Round(solvent.Share.Percent, 6)))
             .ShouldBe([("acetone", 30), ("108-88-3", 10), ("xylene", 5)]);
         job.Notes.ShouldBe("A job that says all there is to say.");
+        job.TestPanels.ShouldHaveSingleItem().Used!.Mass!.Value.Grams.ShouldBe(78, 1e-9);
+        job.TestPanels[0].HidesAfter.ShouldBe(2);
         job.Prices!.LabourPerHour.ShouldBe(85m);
         job.Prices.TaxOn.ShouldBe(TaxBase.All);
         job.Prices.Consumables.Select(price => (price.Key, price.Price, price.Pack)).ShouldBe([("masking-tape", 6.40m, 2), ("tack cloth", 1.20m, null)]);

@@ -19,6 +19,7 @@ internal static class VapourSamples
         Row("session-gap") with { Time = Duration.FromHours(1) },
         Row("hide-contrast") with { Number = 0.98 },
         Row("hide-lightness") with { Number = 1 },
+        Row("cartridge-low-boiling") with { Temperature = Temperature.FromDegreesCelsius(65) },
         Row("overlap") with { Share = Ratio.FromPercent(50) },
     }.ToImmutableSortedDictionary(row => row.Name, row => row));
 
@@ -39,6 +40,7 @@ internal static class VapourSamples
         ShortTerm = null,
         Ceiling = null,
         Idlh = null,
+        Ozone = null,
         Note = "",
         Provenance = Invented,
     };

@@ -24,7 +24,7 @@ internal static class Rooms
         ("Air", ["Jobs", "Presets", "Prep", "Vapour"]),
         ("Supplies", ["Problems", "Jobs", "Presets", "Areas", "Prep", "Paint", "Timetable"]),
         ("Cautions", ["Problems", "Jobs", "Presets", "Prep"]),
-        ("Composition", ["Quantities", "Jobs", "Presets", "Areas", "Climate", "Prep", "Paint", "Timetable", "Plans", "Air", "Supplies", "Cautions"]),
+        ("Composition", ["Quantities", "Jobs", "Presets", "Areas", "Climate", "Prep", "Paint", "Vapour", "Timetable", "Plans", "Air", "Supplies", "Cautions"]),
         (Root, ["Problems", "Jobs", "Presets", "Areas", "Climate", "Prep", "Paint", "Vapour", "Timetable", "Plans", "Air", "Supplies", "Cautions", "Composition"]),
     ];
 

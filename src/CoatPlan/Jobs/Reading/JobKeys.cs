@@ -129,6 +129,16 @@ internal static class JobKeys
     public static readonly KeyTable Product = Map("a product",
         [May("preset", new WordForm("product preset", words => words.ProductPresets), "class that fills what is missing"), .. LabelKeys]);
 
+    public static readonly KeyTable TestPanel = Map("a test panel",
+        Must("product", new TextForm("black"), "key of a product"),
+        Must("area", Area, "area that was coated, once"),
+        Must("coats", new WholeForm(JobRanges.Coats), "full coats that were put on"),
+        May("used", Amount, "what all of them used: the difference of two weighings"),
+        May("hides-after", new WholeForm(JobRanges.Coats), "fewest coats at which black and white below no longer differed"),
+        May("film", new QuantityForm(Dimension.Length, JobRanges.DryFilm), "dry film of all the coats together"),
+        May("times", new MapForm(() => Times), "when each stage was reached, from the end of the last coat"),
+        May("air", Air, "air at which it dried; that of the label"));
+
     public static readonly KeyTable Layer = Map("a layer",
         Must("product", new TextForm("black"), "key of a product"),
         May("coats", new WholeForm(JobRanges.Coats), "full coats; the label's least"),
@@ -245,6 +255,7 @@ internal static class JobKeys
         Must("systems", new KeyedForm(new ListForm(new MapForm(() => Layer))), "key of a system → its layers"),
         Must("surfaces", new ListForm(new MapForm(() => Surface)), "what is refinished"),
         May("have", new KeyedForm(Amount), "what is on the shelf"),
+        May("test-panels", new ListForm(new MapForm(() => TestPanel), Least: 0), "what panels that were sprayed for a test gave"),
         May("prices", new MapForm(() => Prices), "what a quote counts with"),
         May("checks", new MapForm(() => Checks), "checks made before the work"),
         May("done", new ListForm(new MapForm(() => Done), Least: 0), "what has been done already"));

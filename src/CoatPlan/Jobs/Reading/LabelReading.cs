@@ -101,7 +101,8 @@ internal static class LabelReading
         return null;
     }
 
-    private static LabelTimes Times(MapReading map)
+    /// <summary>Reads the times of a film, which rise from stage to stage.</summary>
+    public static LabelTimes Times(MapReading map)
     {
         var times = new LabelTimes
         {
