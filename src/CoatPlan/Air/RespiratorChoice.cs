@@ -66,8 +66,7 @@ public static class RespiratorChoice
             yield break;
 
         var use = nearest.MaximumUse(factor)!.Value;
-        var idlh = nearest.Solvent.Idlh is { } dangerous ? Say($", never above the {dangerous.Share.PartsPerMillion:0} ppm that are immediately dangerous") : "";
-        yield return Say($"Maximum use concentration: {factor} times the limit{idlh}. Nearest to it is {nearest.Solvent.Name}: {nearest.Peak.PartsPerMillion:0} of {use.PartsPerMillion:0} ppm (29 CFR 1910.134(d)(3)(i)(B)).");
+        yield return Say($"It may be worn up to its maximum use concentration; nearest to it is {nearest.Solvent.Name}, {nearest.Peak.PartsPerMillion:0} of {use.PartsPerMillion:0} ppm (29 CFR 1910.134(d)(3)(i)(B)).");
     }
 
     private static string? ForVapour(AirReport air, BreathingHazards hazards, Catalogue catalogue, ImmutableArray<string>.Builder why)
@@ -142,11 +141,6 @@ public static class RespiratorChoice
     private static void AddWhatGoesWithIt(
         ImmutableArray<string>.Builder why, AirReport air, Duration? life, Ratio humidity, Figures figures)
     {
-        if (!air.ByStep.IsEmpty)
-        {
-            why.Add("The mixed room understates what is breathed beside the can and the heavy vapour at the floor.");
-        }
-
         if (life is { } change)
             why.Add(Change(change, air, humidity, figures));
 
@@ -156,11 +150,8 @@ public static class RespiratorChoice
     private static string Change(Duration change, AirReport air, Ratio humidity, Figures figures)
     {
         var byRule = CartridgeLife.ByRule(air.CartridgeLoad, humidity, figures);
-        var rule = Say($"by the rule of thumb {byRule.TotalHours:0.#} h at {air.CartridgeLoad.PartsPerMillion:0} ppm of what they hold and {humidity.Percent:0} % humidity");
-        var low = air.BoilsLow.IsEmpty
-            ? ""
-            : $"; they hardly hold {string.Join(", ", air.BoilsLow)}, which boil at or under {figures.Temperature("cartridge-low-boiling").DegreesCelsius.ToString("0", CultureInfo.InvariantCulture)} °C, so they are never kept to the next day";
-        return Say($"Change cartridges after {change.TotalHours:0.#} h of spraying: {rule}{low}. By time, never by smell (29 CFR 1910.134(d)(3)(iii)(B)(2)); the maker's own figures win.");
+        var low = air.BoilsLow.IsEmpty ? "" : $"; they hardly hold {string.Join(", ", air.BoilsLow)}, so none is kept to the next day";
+        return Say($"Change cartridges after {change.TotalHours:0.#} h of spraying, by time, never by smell (29 CFR 1910.134(d)(3)(iii)(B)(2)). Rule of thumb: {byRule.TotalHours:0.#} h at {air.CartridgeLoad.PartsPerMillion:0} ppm and {humidity.Percent:0} % humidity{low}.");
     }
 
     private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);

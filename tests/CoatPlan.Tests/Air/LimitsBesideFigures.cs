@@ -65,7 +65,7 @@ public sealed class LimitsBesideFigures
         advice.CartridgeLife.ShouldBe(Duration.FromHours(2));
         advice.Factor.ShouldBe(10);
         advice.Why.ShouldContain(why => why.StartsWith("Change cartridges after 2 h", StringComparison.Ordinal) && why.Contains("acetone", StringComparison.Ordinal));
-        advice.Why.ShouldContain(why => why.StartsWith("Maximum use concentration: 10 times", StringComparison.Ordinal) && why.Contains("2500 ppm", StringComparison.Ordinal));
+        advice.Why.ShouldContain(why => why.StartsWith("It may be worn up to its maximum use concentration", StringComparison.Ordinal) && why.Contains("of 2500 ppm", StringComparison.Ordinal));
     }
 
     [Fact]

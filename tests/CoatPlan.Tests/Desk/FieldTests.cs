@@ -12,7 +12,7 @@ public sealed class FieldTests
 
         desk.Outline.Rows.Select(row => row.Name).ShouldBe(
             ["coatplan", "job", "notes", "units", "start", "finish-by", "as-of", "reserve", "tape-limit", "built", "place", "crew", "products", "systems",
-                "surfaces", "have", "prices", "checks", "done"]);
+                "surfaces", "have", "test-panels", "prices", "checks", "done"]);
         desk.Outline.Rows.ShouldAllBe(row => row.Says.Length > 0);
     }
 
