@@ -18,18 +18,6 @@ public sealed record ClimateFigures
     /// <summary>Power with which the time of drying grows with the film, 1 or more.</summary>
     public required double ThickFilmPower { get; init; }
 
-    /// <summary>How long a washed part stays wet that was blown off, at the air and humidity at which labels hold.</summary>
-    public required Duration BlownDrying { get; init; }
-
-    /// <summary>How long a washed part stays wet that is left to drain, on a night no colder and damper than the two below.</summary>
-    public required Duration DrainedDrying { get; init; }
-
-    /// <summary>Air of the night in which <see cref="DrainedDrying"/> holds.</summary>
-    public required Temperature DrainedAir { get; init; }
-
-    /// <summary>Humidity of the night in which <see cref="DrainedDrying"/> holds, under 1.</summary>
-    public required Ratio DrainedHumidity { get; init; }
-
     /// <summary>How long the solvent of a wipe needs to leave, at the air at which labels hold.</summary>
     public required Duration WipeFlash { get; init; }
 
@@ -49,10 +37,6 @@ public sealed record ClimateFigures
             NightFrom = figures.Clock("no-spray-from"),
             NightUntil = figures.Clock("no-spray-until"),
             ThickFilmPower = figures.Number("thick-film-power"),
-            BlownDrying = figures.Time("wash-dry"),
-            DrainedDrying = figures.Time("wash-dry-unaided"),
-            DrainedAir = figures.Temperature("wash-dry-unaided-air"),
-            DrainedHumidity = figures.Share("wash-dry-unaided-humidity"),
             WipeFlash = figures.Time("wipe-flash"),
             WipeQ10 = figures.Number("wipe-q10"),
         };

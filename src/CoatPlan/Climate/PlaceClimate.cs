@@ -90,14 +90,5 @@ public sealed class PlaceClimate
     /// <exception cref="ArgumentException">No preset has the surface's material.</exception>
     public SurfaceCurve Metal(JobSurface surface, Catalogue catalogue) => Metal(MetalLag.Of(surface, catalogue, Outdoors));
 
-    /// <summary>The minute of a local time.</summary>
-    /// <param name="time">Local wall time.</param>
-    /// <returns>Whole minutes from the job's start, rounded down; below 0 before it.</returns>
-    public int MinuteAt(LocalDateTime time) => (int)Math.Floor(Period.Between(Start, time, PeriodUnits.Seconds).Seconds / 60.0);
-
-    /// <summary>The local time of a minute.</summary>
-    /// <param name="minute">Minutes from the job's start.</param>
-    public LocalDateTime TimeAt(int minute) => Start.PlusMinutes(minute);
-
     private readonly record struct LagKey(double Minutes);
 }

@@ -9,8 +9,9 @@ namespace CoatPlan.Timetable;
 /// <summary>When each operation and coat of a job is done.</summary>
 public static class Timetabling
 {
-    // An open heater's hours off follow from the schedule and the schedule from them; a few rounds settle it, or the heater counts as off throughout.
-    private const int HeaterRounds = 3;
+    // An open heater's hours off follow from the schedule and the schedule from them. Hours only come on from round to round, so that a few rounds settle it,
+    // or the heater counts as off throughout.
+    private const int HeaterRounds = 6;
 
     /// <summary>Dates a job.</summary>
     /// <param name="job">The job.</param>
@@ -71,9 +72,9 @@ public static class Timetabling
             place = place with { AirAround = new AirAround(climate.WithHeaterOff(offs), place.Job, catalogue) };
             arranged = Arrangement.Again(arranged, place, batching.Halve, depth);
             var next = HeaterOffs(arranged, place);
-            if (next.SequenceEqual(offs))
+            if (HeaterHours.Cover(offs, next))
                 return new Settled(arranged, place, offs);
-            offs = next;
+            offs = HeaterHours.Union(offs, next);
         }
 
         var never = new HeaterOff(offs.IsEmpty ? 0 : offs.Min(off => off.From));

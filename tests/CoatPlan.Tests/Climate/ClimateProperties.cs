@@ -105,7 +105,7 @@ public class ClimateProperties
             return slow == (first < from + 2000 ? first : null);
 
             bool Permitted(int start) => Drying.Reaches(label, DryingStage.Touch, metal, start + minutes) is { } dry
-                && Enumerable.Range(start, dry - start + 1).All(minute => Good(metal.At(minute), climate.TimeAt(minute)));
+                && Enumerable.Range(start, dry - start + 1).All(minute => Good(metal.At(minute), climate.Start.PlusMinutes(minute)));
 
             bool Good(Conditions at, LocalDateTime time) =>
                 at.Air.DegreesFahrenheit is >= 50 - 1e-6 and <= 90 + 1e-6 && at.Surface.DegreesFahrenheit is >= 50 - 1e-6 and <= 90 + 1e-6

@@ -16,10 +16,6 @@ internal static class Samples
         NightFrom = new LocalTime(19, 0),
         NightUntil = new LocalTime(8, 0),
         ThickFilmPower = 1.5,
-        BlownDrying = Duration.FromHours(2),
-        DrainedDrying = Duration.FromHours(12),
-        DrainedAir = Fahrenheit(55),
-        DrainedHumidity = Ratio.FromPercent(75),
         WipeFlash = Duration.FromMinutes(10),
         WipeQ10 = 2,
     };

@@ -14,22 +14,26 @@ internal sealed record DrawnWeather(string Kind, double LowF, double HighF, doub
         _ => "hours: forecast.csv",
     };
 
-    /// <summary>The hourly file that the job names: three weeks, warm by day, a shower on the third day, windy on the fifth.</summary>
-    public string? Hours()
+    /// <summary>
+    /// The hourly file that the job names: three weeks from the day it starts, warm by day, a shower on the third day, windy on the fifth; or cold but for two
+    /// hours at noon.
+    /// </summary>
+    public string? Hours(DateTime first)
     {
-        if (Kind != "hours")
+        if (Kind is not ("hours" or "warm-hour"))
         {
             return null;
         }
 
         var text = new StringBuilder("time,air °F,humidity %,wind mph,rain mm\n");
-        var first = new DateTime(2027, 5, 14, 0, 0, 0, DateTimeKind.Unspecified);
         for (int hour = 0; hour < 21 * 24; hour++)
         {
-            double warmth = 0.5 - 0.5 * Math.Cos((hour % 24 - 3) * Math.PI / 12);
+            double warmth = Kind == "warm-hour"
+                ? hour % 24 is >= 12 and <= 14 ? 1 : 0
+                : 0.5 - 0.5 * Math.Cos((hour % 24 - 3) * Math.PI / 12);
             double rain = hour / 24 == 2 && hour % 24 is >= 10 and < 13 ? 1.5 : 0;
             double wind = hour / 24 == 4 ? 14 : 5;
-            text.Append(CultureInfo.InvariantCulture, $"{first.AddHours(hour):yyyy-MM-dd HH:mm},{LowF + warmth * (HighF - LowF):0.#},{HumidityPercent + 20 * (0.5 - warmth):0},{wind:0},{rain:0.#}\n");
+            text.Append(CultureInfo.InvariantCulture, $"{first.AddHours(hour):yyyy-MM-dd HH:mm},{(Kind == "warm-hour" ? 44 : LowF) + warmth * (HighF - (Kind == "warm-hour" ? 44 : LowF)):0.#},{HumidityPercent + 20 * (0.5 - warmth):0},{wind:0},{rain:0.#}\n");
         }
 
         return text.ToString();

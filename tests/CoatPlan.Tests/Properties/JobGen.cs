@@ -56,7 +56,7 @@ internal static class JobGen
         from solids in OneOf("", "", ", solids: 12 %, density: 0.79 kg/L, dry-film: 1 mil")
         from price in OneOf("", ", price: 9.50", ", price: 11.25, pack: 6")
         from solvents in OneOf("", ", solvents: {acetone: 35 %, xylene: 5-10 %}, hazards: [flammable, irritant]")
-        from table in OneOf("", "", "", "", $", times-at: [{{air: 50 °F, touch: {2 * touch} min, handle: {2 * touch * tapeTimes * handleTimes} min}}, {{air: 90 °F, touch: {touch / 2} min, handle: {touch * tapeTimes * handleTimes / 2} min}}]")
+        from table in OneOf("", "", "", $", times-at: [{{air: 45 °F, touch: {3 * touch} min}}, {{air: 70 °F, touch: {touch} min, through: {throughHours + 24} h}}, {{air: 85 °F, touch: {touch / 3 + 1} min, recoat: 5 min-20 min}}]", $", times-at: [{{air: 50 °F, touch: {2 * touch} min, handle: {2 * touch * tapeTimes * handleTimes} min}}, {{air: 90 °F, touch: {touch / 2} min, handle: {touch * tapeTimes * handleTimes / 2} min}}]")
         let tape = touch * tapeTimes
         let handle = tape * handleTimes
         let through = Math.Max(throughHours * 60, handle + 30)
@@ -79,7 +79,7 @@ internal static class JobGen
     private static readonly Gen<string> s_label = Gen.Frequency((3, (IGen<string>)s_ownLabel), (2, s_presetLabel));
 
     private static readonly Gen<DrawnWeather> s_weather =
-        from kind in OneOf("steady", "steady", "daily", "daily", "daily-humidity", "hours")
+        from kind in OneOf("steady", "steady", "daily", "daily", "daily-humidity", "hours", "hours", "warm-hour")
         from low in Gen.Int[42, 66]
         from range in Gen.Int[6, 24]
         from high in Gen.Int[58, 84]
@@ -92,9 +92,9 @@ internal static class JobGen
         from space in OneOf("room: {length: 22 ft, width: 20 ft, height: 9 ft}", "room: {length: 6 m, width: 4 m, height: 2.5 m}", "volume: 4000 ft3", "volume: 90 m3", "outdoors: true")
         from exhaust in OneOf("", "exhaust: 800 cfm", "exhaust: 20 m3/min")
         from mixing in OneOf("", "", "mixing: 3")
-        from heat in OneOf("", "", "", "hold: 62 °F\nheater: sealed", "hold: 64 °F\nheater: open\ncools-in: 40 min", "hold: 60 °F\nheater: open")
+        from heat in OneOf("", "", "", "hold: 62 °F\nheater: sealed", "hold: 64 °F\nheater: open\ncools-in: 40 min", "hold: 60 °F\nheater: open", "hold: 66 °F\nheater: open\ncools-in: 3 h")
         from spots in OneOf("", "", "spray-spots: 2", "spray-spots: 3")
-        from rack in OneOf("", "", "rack: 6", "rack: 12")
+        from rack in OneOf("", "", "", "rack: 1", "rack: 3", "rack: 6", "rack: 12")
         from ignition in OneOf("", "ignition: [gas water heater]")
         let heating = space.StartsWith("outdoors", StringComparison.Ordinal) ? "" : heat
         select Lines(space, exhaust, mixing, heating, spots, rack, ignition);
@@ -108,12 +108,17 @@ internal static class JobGen
             "hours: {Mon-Sun: [09:00-12:30, 13:00-19:00], 2027-05-16: none, 2027-05-17: 10:00-20:00}",
             "hours: {Fri-Mon: [08:00-13:00, 14:00-20:00], Wed: 22:00-02:00}",
             "hours: {Mon-Fri: [09:00-09:50, 10:00-10:50, 11:00-11:50, 13:00-13:50, 14:00-14:50]}",
-            "hours: {Mon-Sun: 07:00-23:00}")
+            "hours: {Mon-Sun: 07:00-23:00}",
+            "hours: {Mon-Sun: 21:30-03:15}",
+            "hours: {Fri-Sun: [06:00-06:20, 07:00-07:15, 12:00-12:30, 18:00-22:00], Mon-Thu: 12:00-12:45}",
+            "hours: {Mon-Sun: [13:00-15:00]}",
+            "hours: {2027-05-14: 16:00-20:00, 2027-05-15: [08:00-12:00, 13:00-23:00], 2027-05-16: 00:00-18:00}",
+            "hours: {Sat: 10:00-18:00}")
         from setUp in OneOf("", "", "set-up: 10 min\nput-away: 10 min", "set-up: 5 min")
         select Lines(string.Create(CultureInfo.InvariantCulture, $"people: {people}"), stations, hours, setUp);
 
     private static readonly Gen<ImmutableArray<string>> s_head =
-        from start in OneOf("2027-05-14 16:00", "2027-05-14 08:00", "2027-05-15 09:30", "2027-05-17 08:15")
+        from start in OneOf("2027-05-14 16:00", "2027-05-14 08:00", "2027-05-15 09:30", "2027-05-17 08:15", "2027-05-14 23:50", "2027-05-14 00:00", "2027-12-30 17:00", "2028-02-28 12:00")
         from finishBy in OneOf("", "", "", "finish-by: 2027-05-30 20:00", "finish-by: 2027-05-18 20:00")
         from reserve in OneOf("", "", "reserve: 15 %", "reserve: 0 %")
         from tape in OneOf("", "", "tape-limit: 12 h", "tape-limit: 2 d")

@@ -21,6 +21,26 @@ public class PlansPassTheValidator
         }
     }
 
+    [Fact]
+    public void A_job_that_is_half_done_is_planned_again_and_passes_the_validator()
+    {
+        int again = 0;
+        foreach (var (seed, job) in Draws.Jobs(Jobs / 2).Where(drawn => !drawn.Job.Crew.Any(line => line.StartsWith("stations", StringComparison.Ordinal))))
+        {
+            string text = job.Text();
+            if (DrawnPlan.Of(text, job.Hours, out _) is not { } plan || HalfDone.Text(text, plan.Plan, 0.2 + seed % 7 * 0.1) is not { } halfDone)
+            {
+                continue;
+            }
+
+            again++;
+            var broken = Broken(halfDone, job.Hours);
+            broken.Values.ShouldBeEmpty($"seed {seed}\n{halfDone}");
+        }
+
+        again.ShouldBeGreaterThan(0);
+    }
+
     private static Dictionary<string, string> Broken(string text, string? hours)
     {
         try

@@ -63,7 +63,7 @@ internal static class SupplyRules
 
         int sessions = test.Coats.Count(step => step.Product == row.Product);
         bool onlyPanels = test.Coats.Where(step => step.Product == row.Product).SelectMany(step => step.Surfaces).All(id => test.Job.Surface(id) is { IsPanel: true });
-        if (row.Basis == "covers" && onlyPanels && row.Cans > Math.Max(row.Low, Math.Ceiling(1.5 * most / covers * (1 + test.Job.Reserve) + LossOfSession * sessions) + 1))
+        if (test.ClaimsWhole && row.Basis == "covers" && onlyPanels && row.Cans > Math.Max(row.Low, Math.Ceiling(1.5 * most / covers * (1 + test.Job.Reserve) + LossOfSession * sessions) + 1))
         {
             yield return new Violation(Rules.CansOverDemand, row.Product, $"{row.Cans} cans for a demand of {most / covers * (1 + test.Job.Reserve)}");
         }

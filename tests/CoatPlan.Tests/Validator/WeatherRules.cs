@@ -56,7 +56,7 @@ internal static class WeatherRules
 
         // Metal follows the air, so it can be no colder and no warmer than the air has been; under a clear night sky it can be colder.
         double coldest = test.Job.Outdoors ? double.MinValue : weather.LowestC;
-        if (step.SurfaceC < coldest - WeatherC || step.SurfaceC > Math.Max(weather.HighestC, test.Job.HoldC ?? double.MinValue) + WeatherC)
+        if (step.SurfaceC < coldest - WeatherC || step.SurfaceC > Math.Max(weather.HighestC + left, test.Job.HoldC ?? double.MinValue) + WeatherC)
         {
             yield return new Violation(Rules.MetalMismatch, step.Id, $"metal at {step.SurfaceC} °C, where the air never was");
         }
