@@ -119,7 +119,8 @@ internal static class JobGen
 
     private static readonly Gen<ImmutableArray<string>> s_head =
         from start in OneOf("2027-05-14 16:00", "2027-05-14 08:00", "2027-05-15 09:30", "2027-05-17 08:15", "2027-05-14 23:50", "2027-05-14 00:00", "2027-12-30 17:00", "2028-02-28 12:00")
-        from finishBy in OneOf("", "", "", "finish-by: 2027-05-30 20:00", "finish-by: 2027-05-18 20:00")
+        from days in OneOf(0, 0, 0, 4, 16)
+        let finishBy = days == 0 ? "" : FormattableString.Invariant($"finish-by: {DateTime.ParseExact(start[..10], "yyyy-MM-dd", CultureInfo.InvariantCulture).AddDays(days):yyyy-MM-dd} 20:00")
         from reserve in OneOf("", "", "reserve: 15 %", "reserve: 0 %")
         from tape in OneOf("", "", "tape-limit: 12 h", "tape-limit: 2 d")
         from units in OneOf("", "units: metric")
