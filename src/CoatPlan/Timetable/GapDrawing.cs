@@ -75,8 +75,9 @@ internal sealed class GapDrawing
         {
             var operation = group.First().operation;
             var node = Activities.Of(operation, operation.Id + suffix, batch.Station, batch, between);
-            if (node.Activity.Fixed is not null)
-                ways = [.. ways.Where(way => group.Any(pair => pair.way == way))];
+            // A tack cloth is passed in a rest and in a rework: what the simpler way explains does not rule it out again.
+            if (node.Activity.Fixed is not null && ways.Where(way => group.Any(pair => pair.way == way)).ToImmutableArray() is { IsEmpty: false } having)
+                ways = having;
             drawn.Add(new DrawnInGap(node, [.. group.Select(pair => pair.way)]));
         }
 

@@ -256,6 +256,30 @@ public class DaysOnPaper
         }
     }
 
+    /// <summary>
+    /// A coat on 4, 2 and 6 ft² takes (8.6 × 1.1148 + 3 × 3) × 1.15 + 3.45 = 24.8 min, which a span of 20 does not hold. 4 and 2 ft² take
+    /// (8.6 × 0.5574 + 2 × 3) × 1.15 + 3.45 = 15.9, 6 ft² alone 12.4 min.
+    /// </summary>
+    [Fact]
+    public void A_coat_that_no_span_holds_is_put_on_in_batches()
+    {
+        var plan = new HandJob
+        {
+            Hours = "Mon-Sun: [08:00-08:20, 08:30-08:50, 09:00-09:20, 09:30-09:50, 10:00-10:20]",
+            Surfaces =
+            [
+                "{name: Plate, material: steel, finish: bare, area: 4 ft2, relief: 1, system: one}", "{name: Lid, material: steel, finish: bare, area: 2 ft2, relief: 1, system: one}",
+                "{name: Cover, material: steel, finish: bare, area: 6 ft2, relief: 1, system: one}",
+            ],
+        }.Plan();
+
+        var coats = plan.Steps.Where(step => step.Kind == "coat").ToArray();
+        coats.Length.ShouldBeGreaterThanOrEqualTo(2);
+        coats.ShouldAllBe(coat => coat.HandsMin <= 20 && Period.Between(coat.Start, coat.End, PeriodUnits.Minutes).Minutes == (long)coat.HandsMin);
+        coats.SelectMany(coat => coat.Surfaces).Order(StringComparer.Ordinal).ShouldBe(["cover", "lid", "plate"]);
+        plan.Reasons.ShouldBeEmpty();
+    }
+
     private static string Plate(string name, string system) => $"{{name: {name}, material: steel, finish: bare, area: 1 ft2, relief: 1, system: {system}}}";
 
     private static HandJob Outdoors(string column, Func<int, double> value) => new()

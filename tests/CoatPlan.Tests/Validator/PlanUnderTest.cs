@@ -49,7 +49,9 @@ internal sealed class PlanUnderTest
             return 1;
         }
 
-        double warmest = Math.Max(Job.Weather.HighestC, Job.HoldC ?? double.MinValue);
+        // What an open heater left behind fades on top of a day that warms meanwhile.
+        double left = Job.OpenHeater && Job.HoldC is { } hold ? Math.Max(0, hold - Job.Weather.LowestC) : 0;
+        double warmest = Math.Max(Job.Weather.HighestC + left, Job.HoldC ?? double.MinValue);
         return Math.Max(1, Math.Pow(2, (label.AtC - warmest) / 10));
     }
 
