@@ -1,19 +1,49 @@
 namespace CoatPlan.Scheduling;
 
-/// <summary>A function of a minute whose answers are kept: callers' functions may be slow, and searches ask the same again and again.</summary>
-internal sealed class Remembered(Func<int, int> function)
+/// <summary>
+/// A function of a minute whose answers are kept: callers' functions may be slow, and searches ask the same again and again. Whoever uses one function
+/// for many waits wraps it once, so that all of them share its answers.
+/// </summary>
+internal sealed class Remembered
 {
-    private Dictionary<int, int>? answers;
+    private const int PageBits = 7;
+    private const int PageSize = 1 << PageBits;
 
+    // Minutes past this are rare and asked anew.
+    private const int MostPages = 1 << 11;
+
+    private readonly Func<int, int> function;
+    private int[]?[] pages = [];
+
+    public Remembered(Func<int, int> function)
+    {
+        this.function = function;
+    }
+
+    /// <summary>The function's answer.</summary>
     public int At(int minute)
     {
-        answers ??= [];
-        if (!answers.TryGetValue(minute, out var answer))
+        var page = minute >> PageBits;
+        if ((uint)page >= MostPages)
         {
-            answer = function(minute);
-            answers.Add(minute, answer);
+            return function(minute);
         }
 
+        if (page >= pages.Length)
+        {
+            Array.Resize(ref pages, Math.Max(page + 1, Math.Min(MostPages, pages.Length * 2)));
+        }
+
+        // Answers are kept one higher, so that 0 means none yet. Two threads that ask at once both work it out.
+        var answers = pages[page] ??= new int[PageSize];
+        var known = answers[minute & (PageSize - 1)];
+        if (known != 0)
+        {
+            return known - 1;
+        }
+
+        var answer = function(minute);
+        answers[minute & (PageSize - 1)] = answer + 1;
         return answer;
     }
 
@@ -22,35 +52,33 @@ internal sealed class Remembered(Func<int, int> function)
     {
         Activities = [.. network.Activities.Select(In)],
         Links = [.. network.Links.Select(In)],
-        Holds = [.. network.Holds.Select(h => h.Until is null ? h : h with { Until = new Remembered(h.Until).At })],
+        Holds = [.. network.Holds.Select(h => h.Until is null || IsRemembered(h.Until) ? h : h with { Until = new Remembered(h.Until).At })],
     };
+
+    private static bool IsRemembered(Delegate function) => function.Target is Remembered or RememberedStarts;
 
     private static Activity In(Activity activity)
     {
-        if (activity.NextStart is null && activity.Presences.All(p => p.Until is null))
+        var start = activity.NextStart is null || IsRemembered(activity.NextStart);
+        if (start && activity.Presences.All(p => p.Until is null || IsRemembered(p.Until)))
         {
             return activity;
         }
 
         return activity with
         {
-            NextStart = activity.NextStart is null ? null : In(activity.NextStart),
-            Presences = [.. activity.Presences.Select(p => p.Until is null ? p : p with { Until = new Remembered(p.Until).At })],
+            NextStart = start ? activity.NextStart : new RememberedStarts(activity.NextStart!).From,
+            Presences = [.. activity.Presences.Select(p => p.Until is null || IsRemembered(p.Until) ? p : p with { Until = new Remembered(p.Until).At })],
         };
     }
 
-    private static Func<int, int?> In(Func<int, int?> nextStart)
-    {
-        const int None = int.MaxValue;
-        var remembered = new Remembered(t => nextStart(t) ?? None);
-        return t => remembered.At(t) is var start && start == None ? null : start;
-    }
-
-    private static Link In(Link link) => link.Windows.All(w => w.Least.Moment is null && w.Most?.Moment is null)
+    private static Link In(Link link) => link.Windows.All(w => IsRemembered(w.Least) && (w.Most is null || IsRemembered(w.Most)))
         ? link
         : link with { Windows = [.. link.Windows.Select(w => w with { Least = In(w.Least), Most = w.Most is null ? null : In(w.Most) })] };
 
-    private static Wait In(Wait wait) => wait.Moment is null ? wait
-        : wait.Anchor == Anchor.Start ? Wait.FromStart(new Remembered(wait.Moment).At)
-        : Wait.FromEnd(new Remembered(wait.Moment).At);
+    private static bool IsRemembered(Wait wait) => wait.Moment is null || IsRemembered(wait.Moment);
+
+    private static Wait In(Wait wait) => IsRemembered(wait) ? wait
+        : wait.Anchor == Anchor.Start ? Wait.FromStart(new Remembered(wait.Moment!).At)
+        : Wait.FromEnd(new Remembered(wait.Moment!).At);
 }

@@ -41,6 +41,16 @@ public static class Scheduler
         return Search.Run(frame, heads, Math.Max(heads.Finish, load.Minute), effort, preference);
     }
 
+    /// <summary>What <see cref="WhyNotEarlier"/> and <see cref="Slack"/> say, in one look.</summary>
+    /// <param name="network">The network of the schedule.</param>
+    /// <param name="schedule">A schedule of that network.</param>
+    /// <exception cref="ArgumentException">The schedule is not one of the network.</exception>
+    public static (ImmutableArray<Reason?> Reasons, ImmutableArray<int> Slack) Look(Network network, Schedule schedule)
+    {
+        var scheduled = new Scheduled(network, schedule);
+        return (Reasons.Of(scheduled), [.. LatestStarts.Of(scheduled).Zip(schedule.Placements, (late, at) => late.Start - at.Start)]);
+    }
+
     /// <summary>
     /// For each activity, what keeps it from starting a minute earlier while everything else stays where it is: one reason where several bind.
     /// Null where nothing does, and for facts.

@@ -8,6 +8,9 @@ internal static class Search
     // Of the passes, this share goes before the exact search, and this share is made for the sake of the rest when the finish cannot come down.
     private const int ShareBefore = 10;
 
+    // However large a network is, its most promising rule and the next are tried, with and without what is closing first.
+    private const int LeastRules = 4;
+
     // Larger networks, or those with more pairs to order, leave the exact search no time to get anywhere.
     private const int ExactCount = 120;
     private const int ExactVariables = 5000;
@@ -20,7 +23,7 @@ internal static class Search
         var local = new LocalSearch(frame, GenerationOrder.Of(frame), heads, preference);
         var passes = LocalSearch.PassesFor(frame.Count, effort.Passes);
         var share = passes / ShareBefore;
-        passes -= local.TryRules(Math.Min(effort.Passes, 2 * Ranks.RuleCount));
+        passes -= local.TryRules(Math.Min(effort.Passes, Math.Clamp(passes, LeastRules, 2 * Ranks.RuleCount)));
 
         passes -= local.Improve(Math.Min(passes, share), lowerBound);
 

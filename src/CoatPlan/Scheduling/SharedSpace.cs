@@ -3,13 +3,15 @@ namespace CoatPlan.Scheduling;
 /// <summary>What is present over time, and who must not meet it, for the activities placed so far.</summary>
 internal sealed class SharedSpace
 {
-    private readonly Frame frame;
+    private readonly (int Kind, int Key, Presence Presence)[][] leaves;
+    private readonly (int Kind, int? ExceptKey)[][] avoids;
     private readonly Timeline[] present;
     private readonly Timeline[] avoiding;
 
     public SharedSpace(Frame frame)
     {
-        this.frame = frame;
+        leaves = [.. frame.Activities.Select(a => a.Presences.Select(p => (frame.Kinds[p.Kind], p.Key, p)).ToArray())];
+        avoids = [.. frame.Activities.Select(a => a.Avoids.Select(v => (frame.Kinds[v.Kind], v.ExceptKey)).ToArray())];
         present = [.. Enumerable.Range(0, frame.Kinds.Count).Select(_ => new Timeline())];
         avoiding = [.. Enumerable.Range(0, frame.Kinds.Count).Select(_ => new Timeline())];
     }
@@ -29,27 +31,27 @@ internal sealed class SharedSpace
 
     public void Add(int activity, Placement at)
     {
-        foreach (var presence in frame.Activities[activity].Presences)
+        foreach (var (kind, key, presence) in leaves[activity])
         {
-            present[frame.Kinds[presence.Kind]].Add(at.Start, Frame.GoneAt(presence, at.End), activity, presence.Key);
+            present[kind].Add(at.Start, Frame.GoneAt(presence, at.End), activity, key);
         }
 
-        foreach (var avoidance in frame.Activities[activity].Avoids)
+        foreach (var (kind, exceptKey) in avoids[activity])
         {
-            avoiding[frame.Kinds[avoidance.Kind]].Add(at.Start, at.End, activity, avoidance.ExceptKey);
+            avoiding[kind].Add(at.Start, at.End, activity, exceptKey);
         }
     }
 
     public void Remove(int activity, Placement at)
     {
-        foreach (var presence in frame.Activities[activity].Presences)
+        foreach (var (kind, key, presence) in leaves[activity])
         {
-            present[frame.Kinds[presence.Kind]].Remove(at.Start, Frame.GoneAt(presence, at.End), activity, presence.Key);
+            present[kind].Remove(at.Start, Frame.GoneAt(presence, at.End), activity, key);
         }
 
-        foreach (var avoidance in frame.Activities[activity].Avoids)
+        foreach (var (kind, exceptKey) in avoids[activity])
         {
-            avoiding[frame.Kinds[avoidance.Kind]].Remove(at.Start, at.End, activity, avoidance.ExceptKey);
+            avoiding[kind].Remove(at.Start, at.End, activity, exceptKey);
         }
     }
 
@@ -57,15 +59,15 @@ internal sealed class SharedSpace
     public int ClearFrom(int activity, Placement at)
     {
         var clear = at.Start;
-        foreach (var avoidance in frame.Activities[activity].Avoids)
+        foreach (var (kind, exceptKey) in avoids[activity])
         {
-            clear = Math.Max(clear, present[frame.Kinds[avoidance.Kind]].ClearFrom(at.Start, at.End, activity, avoidance.ExceptKey));
+            clear = Math.Max(clear, present[kind].ClearFrom(at.Start, at.End, activity, exceptKey));
         }
 
-        foreach (var presence in frame.Activities[activity].Presences)
+        foreach (var (kind, key, presence) in leaves[activity])
         {
             var gone = Frame.GoneAt(presence, at.End);
-            clear = Math.Max(clear, avoiding[frame.Kinds[presence.Kind]].ClearFrom(at.Start, gone, activity, presence.Key));
+            clear = Math.Max(clear, avoiding[kind].ClearFrom(at.Start, gone, activity, key));
         }
 
         return clear;

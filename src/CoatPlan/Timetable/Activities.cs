@@ -51,7 +51,7 @@ internal static class Activities
                 Id = Batch.StationId(FormattableString.Invariant($"coat/{batch.Name}/{coat.Layer}.{coat.Coat}"), batch.Station),
                 Work = work,
                 Hours = place.Hours,
-                NextStart = from => air.NextStart(coat, work, from),
+                NextStart = air.FirstStarts(coat, work),
                 Release = place.Done.Release,
                 Demands =
                 [
@@ -60,8 +60,8 @@ internal static class Activities
                 ],
                 Presences =
                 [
-                    new Presence(SharedSpace.WetFilm, productIndex, end => air.Reaches(coat, FilmStage.Dust, end)),
-                    new Presence(SharedSpace.Vapour, 0, end => air.Reaches(coat, FilmStage.Touch, end) + place.ClearingMinutes),
+                    new Presence(SharedSpace.WetFilm, productIndex, air.Reaching(coat, FilmStage.Dust)),
+                    new Presence(SharedSpace.Vapour, 0, air.Reaching(coat, FilmStage.Touch, place.ClearingMinutes)),
                 ],
                 Avoids = coat.Sprayed
                     ? [new Avoidance(SharedSpace.WetFilm, productIndex), new Avoidance(SharedSpace.Dust)]

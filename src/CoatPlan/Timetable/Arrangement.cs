@@ -23,7 +23,9 @@ internal static class Arrangement
     public static Arranged Arrange(ImmutableArray<Batch> first, Workplace place, Func<Batch, ImmutableArray<Batch>> halve, SearchDepth depth)
     {
         var found = Feasible(first, place, halve, Alternative);
-        return found.Stopped is not null || depth == SearchDepth.Quick ? found : Again(Improve(found, place, halve), place, halve, depth);
+        return found.Stopped is not null || depth == SearchDepth.Quick || FinalEffort(found) == Alternative
+            ? found
+            : Again(Improve(found, place, halve), place, halve, depth);
     }
 
     /// <summary>Arranges a job once more in other air, with the batches of the air before.</summary>
@@ -56,11 +58,19 @@ internal static class Arrangement
             }
 
             var node = drawn.Nodes.FirstOrDefault(node => node.Id == outcome.Blockage?.Activity);
-            if (node?.Batch is not { } batch || Halved(batches, batch, halve) is not { } smaller)
+            if (node?.Batch is not { } batch || !WouldSmallerFit(node, outcome.Blockage!, place) || Halved(batches, batch, halve) is not { } smaller)
                 return PartOfJob.Of(batches, drawn, outcome);
             batches = smaller;
         }
     }
+
+    // Less at a time helps where a step is too long for an opening, a warm spell or a window, not where the job is too long for the calendar.
+    private static bool WouldSmallerFit(WorkNode node, Blockage blockage, Workplace place) => blockage.Reason.Kind switch
+    {
+        ReasonKind.Hours => node.Activity.Work > place.LongestOpening && !node.Activity.Breakable,
+        ReasonKind.Capacity or ReasonKind.StartRule or ReasonKind.MostWait or ReasonKind.Together => true,
+        _ => false,
+    };
 
     private static ImmutableArray<Batch>? Halved(ImmutableArray<Batch> batches, Batch batch, Func<Batch, ImmutableArray<Batch>> halve)
     {

@@ -58,7 +58,7 @@ internal static class BatchDrawing
         if (!batch.Stays && place.Job.Place.Rack is not null)
         {
             sketch.Add(new Hold(
-                SharedSpace.Rack, batch.Pieces, coats[0].Id, coats[^1].Id, end => air.Reaches(coats[^1].Coat!, FilmStage.Handle, end)));
+                SharedSpace.Rack, batch.Pieces, coats[0].Id, coats[^1].Id, air.Reaching(coats[^1].Coat!, FilmStage.Handle)));
         }
 
         return new BatchNodes(batch, before, coats, drawn);
@@ -100,7 +100,7 @@ internal static class BatchDrawing
 
         var air = place.AirAround.Of(earlier.Operation.Surfaces);
         sketch.Add(new WorkLink(
-            Link.After(earlier.Id, later.Id, Wait.FromEnd(end => air.DriesOff(wait, end))), FilmStage.Done, null));
+            Link.After(earlier.Id, later.Id, Wait.FromEnd(air.DryingOff(wait))), FilmStage.Done, null));
     }
 
     internal static WorkLink WithinOneGo(WorkNode wipe, WorkNode coat, Workplace place) =>
@@ -113,7 +113,7 @@ internal static class BatchDrawing
     {
         var film = coat.Coat!;
         return new WorkLink(
-            Link.After(coat.Id, later.Id, Wait.FromEnd(end => Math.Max(air.Outwaits(film, Duration.FromMinutes(leastMinutes), end), air.Reaches(film, stage, end)))),
+            Link.After(coat.Id, later.Id, Wait.FromEnd(air.ReachingAfter(film, stage, leastMinutes))),
             stage,
             SurfaceAir.LabelTime(film.Label, stage).TotalMinutes);
     }

@@ -12,8 +12,7 @@ internal static class Dating
         var incoming = drawn.Links
             .Select((link, index) => (link, index))
             .ToLookup(pair => pair.link.Link.To, StringComparer.Ordinal);
-        var slack = outcome.Schedule is { } schedule ? Scheduler.Slack(drawn.Network, schedule) : [];
-        var reasons = outcome.Schedule is { } whole ? Scheduler.WhyNotEarlier(drawn.Network, whole) : [];
+        var (reasons, slack) = outcome.Schedule is { } schedule ? Scheduler.Look(drawn.Network, schedule) : ([], []);
         var indexOf = drawn.Nodes.Select((node, index) => (node.Id, index)).ToDictionary(pair => pair.Id, pair => pair.index, StringComparer.Ordinal);
 
         return

@@ -137,11 +137,11 @@ internal sealed class GapDrawing
     private Window OfLabel(CoatTask film, GapChoice way, RecoatGap over, ImmutableArray<CoatWindow> label)
     {
         if (way.Reworked)
-            return new Window(Wait.FromEnd(end => Math.Max(end, air.Reaches(film, FilmStage.Through, end))));
+            return new Window(Wait.FromEnd(air.Reaching(film, FilmStage.Through)));
 
         return new Window(
-            Wait.FromEnd(end => air.Opens(film, over, way.Window, end)),
-            label[way.Window].To is null ? null : Wait.FromStart(start => air.Closes(film, over, way.Window, start)));
+            Wait.FromEnd(air.Opening(film, over, way.Window)),
+            label[way.Window].To is null ? null : Wait.FromStart(air.Closing(film, over, way.Window)));
     }
 
     // What rests is dusted off, and what is not dusted off does not rest: without this the schedule could rest and leave the dust.
@@ -154,16 +154,22 @@ internal sealed class GapDrawing
         {
             return way.Unmasked || label[way.Window].From.TotalMinutes >= GapChoices.RestMinutes
                 ? own
-                : own with { Least = Wait.FromEnd(end => Math.Max(own.Least.Moment!(end), end + GapChoices.RestMinutes)) };
+                : own with { Least = Wait.FromEnd(air.OpeningAfterRest(earlier.Coat!, over, way.Window, GapChoices.RestMinutes)) };
         }
 
-        return isDulled
-            ? own
-            : own with { Most = Wait.FromStart(start => Math.Min(own.Most?.Moment!(start) ?? int.MaxValue, EndOf(earlier, start) + GapChoices.RestMinutes - 1)) };
-    }
+        if (isDulled)
+            return own;
 
-    // A coat is sprayed in one go, so that its end follows from its start.
-    private static int EndOf(WorkNode coat, int start) => coat.Activity.Fixed?.End ?? start + coat.Activity.Work;
+        // A coat is sprayed in one go, so that its end follows from its start; that of a fact is known.
+        if (earlier.Activity.Fixed is { } fact)
+            return own with { Most = Wait.FromStart(start => Math.Min(own.Most?.Moment!(start) ?? int.MaxValue, fact.End + GapChoices.RestMinutes - 1)) };
+
+        var within = earlier.Activity.Work + GapChoices.RestMinutes - 1;
+        return own with
+        {
+            Most = own.Most is null ? Wait.FromStart(within) : Wait.FromStart(air.ClosingWithin(earlier.Coat!, over, way.Window, within)),
+        };
+    }
 
     private void Chain(WorkNode earlier, WorkNode later, ImmutableArray<DrawnInGap> drawn, ImmutableArray<GapChoice> ways)
     {

@@ -102,7 +102,7 @@ internal static class NetworkDrawing
 
                 var air = place.AirAround.Of(earlier.Batch.Surfaces);
                 sketch.Add(new WorkLink(
-                    Link.After(film.Id, next.Id, Wait.FromEnd(end => air.Reaches(film.Coat, FilmStage.Tape, end))),
+                    Link.After(film.Id, next.Id, Wait.FromEnd(air.Reaching(film.Coat, FilmStage.Tape))),
                     FilmStage.Tape,
                     film.Coat.Label.Times.Tape.TotalMinutes));
             }
@@ -132,7 +132,7 @@ internal static class NetworkDrawing
     {
         var air = place.AirAround.Of(coat.Batch!.Surfaces);
         return new WorkLink(
-            Link.After(coat.Id, later.Id, Wait.FromEnd(end => air.Reaches(coat.Coat!, FilmStage.Touch, end))),
+            Link.After(coat.Id, later.Id, Wait.FromEnd(air.Reaching(coat.Coat!, FilmStage.Touch))),
             FilmStage.Touch,
             coat.Coat!.Label.Times.Touch.TotalMinutes);
     }

@@ -1,6 +1,9 @@
+using System.Globalization;
 using CoatPlan.Climate;
 using CoatPlan.Presets;
 using CoatPlan.Quantities;
+using CoatPlan.Scheduling;
+using Windows = CoatPlan.Climate.Windows;
 
 namespace CoatPlan.Timetable;
 
@@ -13,6 +16,8 @@ internal sealed class SurfaceAir
     private readonly PlaceClimate climate;
     private readonly ImmutableArray<SurfaceCurve> metals;
     private readonly Dictionary<string, CoatStarts> starts = new(StringComparer.Ordinal);
+    private readonly Dictionary<(string Label, double Share, string What, int Which), Remembered> moments = [];
+    private readonly Dictionary<(string Label, int Work), RememberedStarts> firstStarts = [];
 
     /// <summary>The air around pieces.</summary>
     /// <param name="climate">The work place.</param>
@@ -34,8 +39,52 @@ internal sealed class SurfaceAir
         _ => Duration.Zero,
     };
 
-    /// <summary>The first permitted start of a coat at or after a minute; null: none within the horizon.</summary>
-    public int? NextStart(CoatTask coat, int work, int from) => Starts(coat).First(from, work);
+    /// <summary>From a minute to the first permitted start of a coat at or after it; null: none within the horizon. One function for all coats alike.</summary>
+    public Func<int, int?> FirstStarts(CoatTask coat, int work)
+    {
+        if (!firstStarts.TryGetValue((coat.Label.Key, work), out var known))
+        {
+            var permitted = Starts(coat);
+            known = new RememberedStarts(from => permitted.First(from, work));
+            firstStarts.Add((coat.Label.Key, work), known);
+        }
+
+        return known.From;
+    }
+
+    /// <summary>From the end of a coat to the minute at which every piece has reached a stage, and so many minutes more. One function for all coats alike.</summary>
+    public Func<int, int> Reaching(CoatTask coat, FilmStage stage, int minutesMore = 0) =>
+        Known(coat, "reaches " + stage, minutesMore, end => Reaches(coat, stage, end) + minutesMore);
+
+    /// <summary>The same, and no sooner than a wait that is told at the label's conditions.</summary>
+    public Func<int, int> ReachingAfter(CoatTask coat, FilmStage stage, int leastMinutes) =>
+        leastMinutes == 0
+            ? Reaching(coat, stage)
+            : Known(
+                coat,
+                "outwaits for " + stage,
+                leastMinutes,
+                end => Math.Max(Outwaits(coat, Duration.FromMinutes(leastMinutes), end), Reaches(coat, stage, end)));
+
+    /// <summary>From the end of a coat to the opening of one of its windows on every piece.</summary>
+    public Func<int, int> Opening(CoatTask film, RecoatGap gap, int window) =>
+        Known(film, "opens under " + gap, window, end => Opens(film, gap, window, end));
+
+    /// <summary>From the start of a coat to the closing of one of its windows on the first piece.</summary>
+    public Func<int, int> Closing(CoatTask film, RecoatGap gap, int window) =>
+        Known(film, "closes under " + gap, window, start => Closes(film, gap, window, start));
+
+    /// <summary>The same, and no sooner than after a rest.</summary>
+    public Func<int, int> OpeningAfterRest(CoatTask film, RecoatGap gap, int window, int restMinutes) =>
+        Known(film, "opens after " + restMinutes.ToString(CultureInfo.InvariantCulture) + " min under " + gap, window, end => Math.Max(end + restMinutes, Opens(film, gap, window, end)));
+
+    /// <summary>From the start of a coat to the closing of one of its windows, and no later than so many minutes after the start.</summary>
+    public Func<int, int> ClosingWithin(CoatTask film, RecoatGap gap, int window, int minutes) =>
+        Known(film, "closes within " + minutes.ToString(CultureInfo.InvariantCulture) + " min under " + gap, window, start => Math.Min(start + minutes, Closes(film, gap, window, start)));
+
+    /// <summary>From the end of an operation to the minute at which what it left is dry on every piece.</summary>
+    public Func<int, int> DryingOff(Prep.OperationWait wait) =>
+        Known("", 1, "dries off as " + wait.Kind, (int)Math.Ceiling(wait.Time.TotalMinutes), end => DriesOff(wait, end));
 
     /// <summary>The last start that follows on a permitted one without a break; the start itself where it is a fact that no rule permits.</summary>
     public int LastStart(CoatTask coat, int work, int start)
@@ -81,6 +130,19 @@ internal sealed class SurfaceAir
 
     private int Reaches(CoatTask coat, DryingStage stage, int end) =>
         metals.Max(metal => Drying.Reaches(coat.Label, stage, metal, end, Factor(coat)) ?? Never);
+
+    private Func<int, int> Known(CoatTask coat, string what, int which, Func<int, int> moment) => Known(coat.Label.Key, coat.FilmShare, what, which, moment);
+
+    private Func<int, int> Known(string label, double share, string what, int which, Func<int, int> moment)
+    {
+        if (!moments.TryGetValue((label, share, what, which), out var known))
+        {
+            known = new Remembered(moment);
+            moments.Add((label, share, what, which), known);
+        }
+
+        return known.At;
+    }
 
     private double Factor(CoatTask coat) => Drying.ThickFilmFactor(coat.FilmShare, climate.Figures);
 
