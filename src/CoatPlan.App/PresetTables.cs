@@ -18,8 +18,97 @@ internal static class PresetTables
         MaskKinds(catalogue),
         new("Hazards", [.. catalogue.Hazards.Select(row => new PresetRow(row.Word, row.Means, From(row.Provenance)))]),
         new("Operations", [.. catalogue.Operations.Select(row => new PresetRow(row.Word, $"{row.Title}. {row.Why}", From(row.Provenance)))]),
-        new("Solvents", [.. catalogue.Solvents.Select(row => new PresetRow(row.Name, $"CAS {row.Cas}. {row.Note}".TrimEnd(), From(row.Provenance)))]),
+        new("Solvents", [.. catalogue.Solvents.Select(row => new PresetRow(row.Name, MeaningOf(row), From(row.Provenance)))]),
+        new("Consumables", [.. catalogue.Consumables.Select(row => new PresetRow(row.Word, MeaningOf(row), From(row.Provenance)))]),
+        new("Tapes", [.. catalogue.Tapes.Select(row => new PresetRow(row.Word, MeaningOf(row), From(row.Provenance)))]),
+        new("Respirators", [.. catalogue.Respirators.Select(row => new PresetRow(row.Word, MeaningOf(row), From(row.Provenance)))]),
+        new("Hot places", [.. catalogue.ServiceHeats.Select(row => new PresetRow(row.Place, $"{Degrees(row.Usual)} usual, {Degrees(row.Peak)} for a short time. {row.Note}".TrimEnd(), From(row.Provenance)))]),
+        new("Single figures", [.. catalogue.Figures.All.Values.Select(row => new PresetRow(row.Name, MeaningOf(row), From(row.Provenance)))]),
     ];
+
+    /// <summary>The same with every pairing of class and material, old finish and class: for a search, as they are too many for a list.</summary>
+    /// <param name="catalogue">The presets.</param>
+    public static ImmutableArray<PresetTable> WithPairings(Catalogue catalogue) => [.. Of(catalogue), new("What goes on what", [.. Pairings(catalogue)])];
+
+    private static IEnumerable<PresetRow> Pairings(Catalogue catalogue)
+    {
+        foreach (var product in catalogue.Products)
+        {
+            foreach (var material in catalogue.Materials)
+                yield return Pairing($"{product.Word} on {material.Word}", catalogue.Compatibility.OnMaterial(product.Word, material.Word));
+            foreach (var finish in catalogue.Finishes.Where(finish => finish.IsPaint))
+                yield return Pairing($"{product.Word} over {finish.Word}", catalogue.Compatibility.OverFinish(product.Word, finish.Word));
+            foreach (var below in catalogue.Products)
+                yield return Pairing($"{product.Word} over {below.Word}", catalogue.Compatibility.Over(product.Word, below.Word));
+        }
+    }
+
+    private static PresetRow Pairing(string pair, Judgement judgement) => new(pair, $"{Word(judgement.Verdict)}: {judgement.Reason}", From(judgement.Provenance));
+
+    private static string Word(Verdict verdict) => verdict switch
+    {
+        Verdict.Yes => "yes, clean and abraded",
+        Verdict.Primer => "with a primer made for it first",
+        Verdict.Window => "inside its window, or after what a missed one asks",
+        Verdict.Sealer => "with a barrier between",
+        Verdict.Test => "after a patch test",
+        Verdict.No => "no",
+        _ => "unknown: the label decides",
+    };
+
+    private static string MeaningOf(Solvent solvent)
+    {
+        var limits = new[]
+        {
+            Ppm("legal limit", solvent.Legal), Ppm("recommended", solvent.Recommended), Ppm("15 min", solvent.ShortTerm), Ppm("ceiling", solvent.Ceiling),
+            Ppm("immediately dangerous", solvent.Idlh),
+            solvent.LowerExplosiveLimit is { } lel ? $"LEL {Written.Number(lel.Share.Percent, 2)} % ({solvent.LowerExplosiveLimitSource}, {Word(lel.Status)})" : "does not burn",
+            solvent.Ozone is { } ozone ? $"may form {Written.Number(ozone.GramsPerGram, 2)} g of ozone a gram ({Word(ozone.Status)})" : "",
+        };
+        var names = solvent.Aliases.IsEmpty ? "" : $" Also: {string.Join(", ", solvent.Aliases)}.";
+        return $"CAS {solvent.Cas}; {string.Join("; ", limits.Where(text => text.Length > 0))}.{names} {solvent.Note}".TrimEnd();
+    }
+
+    private static string Ppm(string what, ExposureLimit? limit) =>
+        limit is null ? "" : $"{what} {Written.Number(limit.Share.PartsPerMillion, 0)} ppm ({Word(limit.Status)})";
+
+    private static string MeaningOf(Consumable row)
+    {
+        var far = row.GoesFar is { } reach ? $"one {row.Unit} does {Written.Number(reach.SquareFeet, 1)} ft² ({Written.Number(reach.SquareMeters, 1)} m²)" : row.Rule;
+        var range = row.Range.Length > 0 ? $" [{row.Range}]" : "";
+        var pack = row.Pack > 1 ? $"; packs of {row.Pack}" : "";
+        var also = row.Also.IsEmpty ? "" : $"; also called {string.Join(", ", row.Also)}";
+        return $"{row.Title}: {far}{range}; for {string.Join(", ", row.Operations)}{pack}{also}";
+    }
+
+    private static string MeaningOf(MaskingTape tape)
+    {
+        var heat = tape.HeatHigh is { } high ? $", stands {Degrees(high)}{(tape.HeatFor is { } time ? $" for {Written.Minutes(time.TotalMinutes)}" : "")}" : "";
+        return $"{tape.Title}: {(tape.Dwell is { } dwell ? $"stays on {Written.Minutes(dwell.TotalMinutes)} at most" : "dwell not known")}{heat}";
+    }
+
+    private static string MeaningOf(RespiratorKind row) =>
+        $"{row.Title}: {string.Join(", ", row.Factors.OrderBy(factor => factor.Value).ThenBy(factor => factor.Key, StringComparer.Ordinal).Select(factor => $"{factor.Key} {factor.Value}"))} times the limit";
+
+    private static string MeaningOf(Figure row)
+    {
+        var value = row switch
+        {
+            { Number: { } number } => Written.Number(number, 3),
+            { Share: { } share } => Written.Percent(share.DecimalFractions),
+            { Time: { } time } => Written.Minutes(time.TotalMinutes),
+            { Temperature: { } at } => Degrees(at),
+            { Difference: { } by } => $"{Written.Number(by.Kelvins, 1)} K",
+            { Length: { } length } => $"{Written.Number(length.Meters, 2)} m ({Written.Number(length.Feet, 2)} ft)",
+            { Area: { } area } => $"{Written.Number(area.SquareMeters, 3)} m² ({Written.Number(area.SquareFeet, 2)} ft²)",
+            { Pressure: { } pressure } => $"{Written.Number(pressure.Kilopascals, 0)} kPa ({Written.Number(pressure.PoundsForcePerSquareInch, 0)} psi)",
+            { Speed: { } speed } => $"{Written.Number(speed.MetersPerSecond, 1)} m/s ({Written.Number(speed.MilesPerHour, 0)} mph)",
+            _ => row.Clock?.ToString("HH:mm", System.Globalization.CultureInfo.InvariantCulture) ?? "",
+        };
+        return $"{value}: {row.Means}{(row.Range.Length > 0 ? $" [{row.Range}]" : "")}";
+    }
+
+    private static string Degrees(UnitsNet.Temperature at) => $"{Written.Number(at.DegreesCelsius, 0)} °C ({Written.Number(at.DegreesFahrenheit, 0)} °F)";
 
     /// <summary>What surfaces are made of.</summary>
     /// <param name="catalogue">The presets.</param>
@@ -87,9 +176,13 @@ internal static class PresetTables
     {
         var coats = product.CoatsLeast == product.CoatsMost ? $"{product.CoatsMost}" : $"{product.CoatsLeast} to {product.CoatsMost}";
         var note = product.Note.Length == 0 ? "" : $" {product.Note}";
-        return $"{product.Title}; {coats} coats, one can covers {Written.Number(product.Covers.SquareMeters, 2)} m² "
-            + $"({Written.Number(product.Covers.SquareFeet, 1)} ft²) in one coat, stands {Written.Number(product.Heat.DegreesCelsius, 0)} °C.{note}";
+        var moved = product.Moved.IsEmpty ? "" : $" Moved to make the row agree: {string.Join("; ", product.Moved.OrderBy(pair => pair.Key, StringComparer.Ordinal).Select(pair => $"{pair.Key} {pair.Value}{Usual(product, pair.Key)}"))}.";
+        return $"{product.Title}; {coats} coats, one can of {Written.Number(product.NetMass.Ounces, 1)} oz ({Written.Number(product.NetMass.Grams, 0)} g) covers {Written.Number(product.Covers.SquareMeters, 2)} m² "
+            + $"({Written.Number(product.Covers.SquareFeet, 1)} ft²) in one coat, {Written.Percent(product.SolidsByVolume.DecimalFractions)} solids by volume, {Written.Number(product.DryFilm.Micrometers, 0)} µm dry a coat; "
+            + $"touch {Written.Minutes(product.Times.Touch.TotalMinutes)}, handle {Written.Minutes(product.Times.Handle.TotalMinutes)}; stands {Written.Number(product.Heat.DegreesCelsius, 0)} °C; {string.Join(", ", product.Hazards)}.{note}{moved}";
     }
+
+    private static string Usual(ProductClass product, string field) => product.Ranges.TryGetValue(field, out var range) ? $" [{range}]" : "";
 
     private static List<string> Titled(string title, string word) => title == word ? [] : [title];
 

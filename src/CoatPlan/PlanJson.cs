@@ -109,6 +109,19 @@ public static class PlanJson
         json.WriteString("waitsFor", step.WaitsFor);
         json.WriteNumber("slackMin", step.SlackMin);
         WriteNumber(json, "ml", step.Ml, AmountDecimals);
+        if (step.Passes is { } passes)
+        {
+            json.WriteStartObject("passes");
+            WriteNumber(json, "fanM", passes.FanM, AmountDecimals);
+            WriteNumber(json, "spacingM", passes.SpacingM, AmountDecimals);
+            WriteNumber(json, "distanceM", passes.DistanceM, AmountDecimals);
+            json.WriteEndObject();
+        }
+        else
+        {
+            json.WriteNull("passes");
+        }
+
         json.WriteBoolean("done", step.Done);
     }
 

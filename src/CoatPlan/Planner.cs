@@ -3,6 +3,7 @@ using CoatPlan.Areas;
 using CoatPlan.Cautions;
 using CoatPlan.Climate;
 using CoatPlan.Composition;
+using CoatPlan.Explanations;
 using CoatPlan.Paint;
 using CoatPlan.Plans;
 using CoatPlan.Prep;
@@ -22,7 +23,18 @@ public static class Planner
     /// <summary>The plan of a job.</summary>
     /// <param name="ready">The job, read and checked.</param>
     /// <param name="depth">How far to search for an earlier finish.</param>
-    public static Plan Plan(ReadyJob ready, SearchDepth depth = SearchDepth.Full)
+    public static Plan Plan(ReadyJob ready, SearchDepth depth = SearchDepth.Full) => Work(ready, depth).Plan;
+
+    /// <summary>Explains a figure of the plan of a job: its sum, what it follows from, and the source of each.</summary>
+    /// <param name="ready">The job, read and checked.</param>
+    /// <param name="what">The figure, by its plain name or its place in the plan's JSON; see <see cref="Explaining.Of"/>.</param>
+    /// <param name="depth">How far to search for an earlier finish.</param>
+    public static ExplanationReading Explain(ReadyJob ready, string what, SearchDepth depth = SearchDepth.Full) => Explaining.Of(Work(ready, depth).Workings, what);
+
+    /// <summary>The plan of a job with everything that it was worked out from and through.</summary>
+    /// <param name="ready">The job, read and checked.</param>
+    /// <param name="depth">How far to search for an earlier finish.</param>
+    internal static (Plan Plan, Workings Workings) Work(ReadyJob ready, SearchDepth depth)
     {
         ArgumentNullException.ThrowIfNull(ready);
         var (job, labels, trade, catalogue) = (ready.Job, ready.Labels, ready.Trade, ready.Trade.Catalogue);
@@ -42,7 +54,7 @@ public static class Planner
         var airWarnings = AirWarnings.Of(air, catalogue.Figures, key => labels[key].Name);
         var cautions = CautionsFor.Job(Facts(ready, sequence, airWarnings), trade.Cautions);
 
-        return new Plan
+        var plan = new Plan
         {
             Job = job.Name,
             Units = job.Units,
@@ -53,7 +65,7 @@ public static class Planner
             Reasons = dated.Reasons,
             LowerBound = dated.LowerBound,
             Surfaces = PlanSurfaces.Of(surfaces, coats, dated),
-            Steps = PlanSteps.Of(dated),
+            Steps = PlanSteps.Of(dated, catalogue.Figures),
             Supplies = PlanSupplies.Of(supplies, catalogue.Figures),
             Consumables = PlanSupplies.Of(consumables),
             Layers = PlanLayers.Of(coats),
@@ -67,6 +79,27 @@ public static class Planner
             Labels = PlanLabels.Of(labels),
             OpenHours = [.. dated.Spans.Select(span => new PlanSpan(span.From, span.To))],
         };
+        return (plan, new Workings
+        {
+            Job = job,
+            Labels = labels,
+            Catalogue = catalogue,
+            Measured = surfaces,
+            Coats = coats,
+            Dated = dated,
+            Paint = supplies,
+            Besides = consumables,
+            AirReport = air,
+            Surfaces = plan.Surfaces,
+            Steps = plan.Steps,
+            Supplies = plan.Supplies,
+            Layers = plan.Layers,
+            Weighed = plan.Weighed,
+            Consumables = plan.Consumables,
+            Air = plan.Air,
+            Respirator = plan.Respirator,
+            Quote = plan.Quote,
+        });
     }
 
     private static ImmutableArray<SprayedCoat> Sprayed(DatedJob dated) =>

@@ -18,6 +18,7 @@ internal static class CommandTree
         root.Add(Shared.TraceOption());
         root.Add(OpenCommand.Of(surroundings));
         root.Add(PlanCommand.Of(surroundings));
+        root.Add(ExplainCommand.Of(surroundings));
         root.Add(CheckCommand.Of(surroundings));
         root.Add(SheetsCommand.Of(surroundings));
         root.Add(DoneCommand.Of(surroundings));

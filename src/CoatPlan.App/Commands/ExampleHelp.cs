@@ -11,6 +11,7 @@ internal sealed class ExampleHelp(HelpAction usual) : SynchronousCommandLineActi
     {
         ["open"] = "coatplan roadster.job.yaml",
         ["plan"] = "coatplan plan roadster.job.yaml --json",
+        ["explain"] = "coatplan explain roadster.job.yaml cans black",
         ["check"] = "coatplan check roadster.job.yaml",
         ["sheets"] = "coatplan sheets roadster.job.yaml --to sheets",
         ["done"] = "coatplan done roadster.job.yaml mask/black-on-metal --at 14:20 --took \"25 min\"",

@@ -162,6 +162,12 @@ internal static class PlanText
             page.Text(StepIndent, wait);
         if (step.WaitsFor.Length > 0)
             page.Text(StepIndent, $"timing: {step.WaitsFor}");
+        if (step.Passes is { } passes)
+        {
+            var units = page.Style.Units;
+            page.Text(StepIndent, $"passes {Written.Length(passes.FanM, units)} wide, {Written.Length(passes.SpacingM, units)} apart, nozzle {Written.Length(passes.DistanceM, units)} off");
+        }
+
         if (step.LastSafeStart is { } last)
             page.Text(StepIndent, $"last safe start: {Clock.MomentSeenFrom(last, day)}");
     }

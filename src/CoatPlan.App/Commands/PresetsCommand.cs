@@ -10,21 +10,23 @@ internal static class PresetsCommand
     /// <param name="surroundings">What it may reach.</param>
     public static Command Of(Surroundings surroundings)
     {
-        var command = new Command("presets", "List materials, finishes, conditions, products, operations and the rest, with their sources.");
-        var word = new Argument<string?>("WORD") { Description = "Only rows that hold this word", Arity = ArgumentArity.ZeroOrOne };
+        var command = new Command("presets", "List materials, finishes, conditions, products, solvents, consumables and the rest, with their sources; a search shows what goes on what too.");
+        var words = new Argument<string[]>("WORD") { Description = "Only rows that hold all these words", Arity = ArgumentArity.ZeroOrMore };
         var presets = Shared.PresetsOption();
-        command.Add(word);
+        command.Add(words);
         command.Add(presets);
-        command.SetAction(parsed => Run(surroundings, parsed.GetValue(word), parsed.GetValue(presets)));
+        command.SetAction(parsed => Run(surroundings, parsed.GetValue(words) ?? [], parsed.GetValue(presets)));
         return command;
     }
 
-    private static int Run(Surroundings surroundings, string? word, string? presetsFolder)
+    private static int Run(Surroundings surroundings, string[] words, string? presetsFolder)
     {
-        var tables = PresetTables.Of(JobSource.Trade(presetsFolder).Catalogue);
-        var found = word is null ? tables : [.. tables.Select(table => table.Holding(word)).Where(table => !table.Rows.IsEmpty)];
+        var catalogue = JobSource.Trade(presetsFolder).Catalogue;
+        var found = words.Length == 0
+            ? PresetTables.Of(catalogue)
+            : [.. PresetTables.WithPairings(catalogue).Select(table => words.Aggregate(table, (left, word) => left.Holding(word))).Where(table => !table.Rows.IsEmpty)];
         if (found.IsEmpty)
-            throw new BadInputException($"'{word}': no row of the presets holds this word; coatplan presets lists them all");
+            throw new BadInputException($"'{string.Join(' ', words)}': no row of the presets holds this; coatplan presets lists them all");
 
         foreach (var table in found)
             Print(surroundings, table);

@@ -55,6 +55,11 @@ internal static class SuppliesScreen
         var item = plan.Consumables[at - plan.Supplies.Length];
         canvas.Field(2, y, nameWidth, item.Item, ink);
         canvas.FieldRight(canvas.Width - 39, y, 12, $"{Written.Number(item.Amount, 2)} {item.Unit}", ink);
+        if (item.Packs == 0)
+            return;
+        canvas.FieldRight(canvas.Width - 26, y, 8, item.Pack > 1 ? $"{item.Packs} x {item.Pack}" : Written.Number(item.Packs, 0), ink);
+        if (item.Price is { } cost)
+            canvas.FieldRight(canvas.Width - 17, y, 16, Written.Money(cost, Currency(desk)), ink);
     }
 
     private static void Detail(Reader text, JobDesk desk, Plan plan)

@@ -63,13 +63,15 @@ public static class WorkSheet
             PlanWords.Span(step.Start, step.End),
             station + step.Title,
             step.Coat is null ? "" : words.Names(step.Surfaces),
-            [.. Details(step, plan)],
+            [.. Details(step, plan, words)],
             [.. Readings(step, words)]);
     }
 
-    private static IEnumerable<string> Details(PlanStep step, Plan plan)
+    private static IEnumerable<string> Details(PlanStep step, Plan plan, PlanWords words)
     {
         yield return $"Hands-on {PlanWords.Minutes(step.HandsMin)}. {step.Why}";
+        if (step.Passes is { } passes)
+            yield return $"Passes {words.Length(passes.FanM)} wide, {words.Length(passes.SpacingM)} apart, nozzle {words.Length(passes.DistanceM)} off.";
         foreach (var wait in step.After.Where(wait => wait.LeastMin > 0))
         {
             var title = plan.Steps.FirstOrDefault(other => other.Id == wait.Step)?.Title ?? wait.Step;

@@ -42,8 +42,6 @@ public static class RespiratorChoice
         why.InsertRange(0, reasons);
         Duration? life = mask is HalfMask or FullFace && !air.ByStep.IsEmpty ? CartridgeLife.Of(air, hazards.Humidity, catalogue.Figures) : null;
         var factor = FactorOf(mask, catalogue);
-        if (factor is { } known)
-            why.AddRange(MaximumUse(air, known));
         if (kind != Nothing)
             AddWhatGoesWithIt(why, air, life, hazards.Humidity, catalogue.Figures);
         return new RespiratorAdvice(kind, why.ToImmutable()) { Factor = factor, CartridgeLife = life };
@@ -57,16 +55,17 @@ public static class RespiratorChoice
         _ => null,
     };
 
-    /// <summary>The solvent that comes nearest to what the kind may be worn in.</summary>
-    private static IEnumerable<string> MaximumUse(AirReport air, int factor)
+    /// <summary>The solvent that comes nearest to what the kind may be worn in; nothing where none is in the air.</summary>
+    private static string MaximumUse(AirReport air, int? factor)
     {
-        var nearest = air.BySolvent.Where(one => one.MaximumUse(factor) is not null)
-            .MaxBy(one => one.Peak.DecimalFractions / one.MaximumUse(factor)!.Value.DecimalFractions);
-        if (nearest is not { Peak.PartsPerMillion: > 0 })
-            yield break;
+        if (factor is not { } known)
+            return "";
 
-        var use = nearest.MaximumUse(factor)!.Value;
-        yield return Say($"It may be worn up to its maximum use concentration; nearest to it is {nearest.Solvent.Name}, {nearest.Peak.PartsPerMillion:0} of {use.PartsPerMillion:0} ppm (29 CFR 1910.134(d)(3)(i)(B)).");
+        var nearest = air.BySolvent.Where(one => one.MaximumUse(known) is not null)
+            .MaxBy(one => one.Peak.DecimalFractions / one.MaximumUse(known)!.Value.DecimalFractions);
+        return nearest is { Peak.PartsPerMillion: > 0 }
+            ? Say($" Nearest to its maximum use concentration is {nearest.Solvent.Name}, {nearest.Peak.PartsPerMillion:0} of {nearest.MaximumUse(known)!.Value.PartsPerMillion:0} ppm.")
+            : "";
     }
 
     private static string? ForVapour(AirReport air, BreathingHazards hazards, Catalogue catalogue, ImmutableArray<string>.Builder why)
@@ -88,12 +87,11 @@ public static class RespiratorChoice
 
         var filters = catalogue.Respirator("air-purifying").Factors;
         var worst = air.WorstMixtureRatio;
+        var kind = worst <= filters["half"] ? HalfMask : worst <= filters["full"] ? FullFace : SuppliedAir;
         why.Add(worst > 0
-            ? Say($"The mixed room reaches {worst:0.0} times the limit of the mixture; a half mask may be worn up to {filters["half"]} times, a full face up to {filters["full"]} times (29 CFR 1910.134 Table 1).")
+            ? Say($"The mixed room reaches {worst:0.0} times the limit of the mixture; a half mask may be worn up to {filters["half"]} times, a full face up to {filters["full"]} times (29 CFR 1910.134 Table 1).") + MaximumUse(air, FactorOf(kind, catalogue))
             : "Spray mist and vapour are breathed in beside the can whatever the room holds: no spraying without a respirator.");
-        if (worst <= filters["half"])
-            return HalfMask;
-        return worst <= filters["full"] ? FullFace : SuppliedAir;
+        return kind;
     }
 
     private static string? NeedsSuppliedAir(BreathingHazards hazards, Catalogue catalogue)
@@ -149,9 +147,11 @@ public static class RespiratorChoice
 
     private static string Change(Duration change, AirReport air, Ratio humidity, Figures figures)
     {
-        var byRule = CartridgeLife.ByRule(air.CartridgeLoad, humidity, figures);
         var low = air.BoilsLow.IsEmpty ? "" : $"; they hardly hold {string.Join(", ", air.BoilsLow)}, so none is kept to the next day";
-        return Say($"Change cartridges after {change.TotalHours:0.#} h of spraying, by time, never by smell (29 CFR 1910.134(d)(3)(iii)(B)(2)). Rule of thumb: {byRule.TotalHours:0.#} h at {air.CartridgeLoad.PartsPerMillion:0} ppm and {humidity.Percent:0} % humidity{low}.");
+        var rule = air.Room is null
+            ? ""
+            : Say($" Rule of thumb: {CartridgeLife.ByRule(air.CartridgeLoad, humidity, figures).TotalHours:0.#} h at {air.CartridgeLoad.PartsPerMillion:0} ppm, {humidity.Percent:0} % humidity.");
+        return Say($"Change cartridges after {change.TotalHours:0.#} h of spraying, by time, never by smell (29 CFR 1910.134(d)(3)(iii)(B)(2)){low}.") + rule;
     }
 
     private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);

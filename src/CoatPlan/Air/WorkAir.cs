@@ -33,7 +33,7 @@ public static class WorkAir
         ImmutableArray<DatedRelease> ordered = [.. releases.OrderBy(release => release.Start).ThenBy(release => release.Step, StringComparer.Ordinal)];
         return WorkRoom.Of(place, figures) is { } room && !ordered.IsEmpty
             ? Indoors(room, WorkRoom.Of(place with { Exhaust = VolumeFlow.Zero }, figures)!, ordered, figures)
-            : WithoutGathering(WorkRoom.Of(place, figures), ordered);
+            : WithoutGathering(WorkRoom.Of(place, figures), ordered, figures);
     }
 
     private static AirReport Indoors(WorkRoom room, WorkRoom leaking, ImmutableArray<DatedRelease> releases, Figures figures)
@@ -96,13 +96,18 @@ public static class WorkAir
         Ratio Highest(Duration over) => Ratio.FromDecimalFractions(trace.HighestMean(measure, (int)over.TotalMinutes));
     }
 
-    private static AirReport WithoutGathering(WorkRoom? room, ImmutableArray<DatedRelease> releases) => new()
+    private static AirReport WithoutGathering(WorkRoom? room, ImmutableArray<DatedRelease> releases, Figures figures) => new()
     {
         Room = room,
         ByStep = [.. releases.Select(release => new StepAir(release.Step, [], 0, 0, Duration.Zero))],
         TwaMixtureRatio = 0,
         PropellantRatio = 0,
         ShortLimitsPassed = [],
+        BoilsLow =
+        [
+            .. releases.SelectMany(release => release.Release.Solvents).Select(part => part.Solvent)
+                .Where(solvent => BoilsLow(solvent, figures.Temperature("cartridge-low-boiling"))).Select(solvent => solvent.Name).Distinct().Order(StringComparer.Ordinal),
+        ],
         WithoutLimit = WithoutLimit(releases),
         ExhaustForLimit = room is null ? null : VolumeFlow.Zero,
         ExhaustForLel = room is null ? null : VolumeFlow.Zero,

@@ -1,3 +1,4 @@
+using CoatPlan.Paint;
 using CoatPlan.Plans;
 using CoatPlan.Presets;
 using CoatPlan.Timetable;
@@ -7,9 +8,9 @@ namespace CoatPlan.Composition;
 /// <summary>Dated steps as the plan shows them.</summary>
 internal static class PlanSteps
 {
-    public static ImmutableArray<PlanStep> Of(DatedJob dated) => [.. dated.Steps.Select(Of)];
+    public static ImmutableArray<PlanStep> Of(DatedJob dated, Figures figures) => [.. dated.Steps.Select(step => Of(step, figures))];
 
-    private static PlanStep Of(DatedStep step) => new()
+    private static PlanStep Of(DatedStep step, Figures figures) => new()
     {
         Id = step.Id,
         Kind = step.Word,
@@ -38,6 +39,9 @@ internal static class PlanSteps
         WaitsFor = step.WaitsFor,
         SlackMin = step.SlackMinutes,
         Ml = step.Volume?.Milliliters,
+        Passes = step.Label is { } sprayed && SprayPasses.Of(sprayed.Method, figures) is { } passes
+            ? new PlanPasses(passes.FanWidth.Meters, passes.Spacing.Meters, passes.Distance.Meters)
+            : null,
         Limits = step.Label is { } label ? Of(label.Limits) : null,
         Done = step.Done,
     };

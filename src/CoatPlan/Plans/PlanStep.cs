@@ -85,6 +85,9 @@ public sealed record PlanStep
     /// <summary>Coats: contents to spray, ml; null elsewhere.</summary>
     public double? Ml { get; init; }
 
+    /// <summary>Coats: how the passes are laid; null elsewhere, and for a brush.</summary>
+    public PlanPasses? Passes { get; init; }
+
     /// <summary>Limits to check before it starts; null for work that has none.</summary>
     public PlanLimits? Limits { get; init; }
 

@@ -65,7 +65,18 @@ public sealed class LimitsBesideFigures
         advice.CartridgeLife.ShouldBe(Duration.FromHours(2));
         advice.Factor.ShouldBe(10);
         advice.Why.ShouldContain(why => why.StartsWith("Change cartridges after 2 h", StringComparison.Ordinal) && why.Contains("acetone", StringComparison.Ordinal));
-        advice.Why.ShouldContain(why => why.StartsWith("It may be worn up to its maximum use concentration", StringComparison.Ordinal) && why.Contains("of 2500 ppm", StringComparison.Ordinal));
+        advice.Why.ShouldContain(why => why.Contains("Nearest to its maximum use concentration is acetone", StringComparison.Ordinal) && why.Contains("of 2500 ppm", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Outdoors_cartridges_that_hardly_hold_what_is_sprayed_are_changed_as_soon()
+    {
+        var release = new DatedRelease("a", Start, Start.PlusMinutes(10), VapourSamples.Release(PaintSamples.Catalogue.Solvent("propane")!, 50, 0));
+        var report = WorkAir.Of(Place(100, 20) with { Volume = null, Outdoors = true }, [release], PaintSamples.Catalogue.Figures);
+
+        var advice = RespiratorChoice.For(report, new BreathingHazards { Products = [], Sprays = true, MakesDust = false, MayHoldLead = false }, PaintSamples.Catalogue);
+
+        advice.CartridgeLife.ShouldBe(Duration.FromHours(2));
     }
 
     [Fact]

@@ -28,6 +28,31 @@ public sealed class PresetsCommandTests
     }
 
     [Fact]
+    public void What_goes_on_what_is_found_by_the_words_of_the_pair()
+    {
+        var run = CommandRun.Of("presets", "enamel-aerosol", "on", "zinc-plated");
+
+        run.ExitCode.ShouldBe(0);
+        run.Output.ShouldContain("What goes on what");
+        run.Output.ShouldContain("enamel-aerosol on zinc-plated steel");
+        run.Output.ShouldContain("with a primer made for it first");
+        run.Output.ShouldNotContain("lacquer-aerosol");
+    }
+
+    [Theory]
+    [InlineData("toluene", "legal limit 200 ppm")]
+    [InlineData("tack-cloth", "30 ft²")]
+    [InlineData("lel-share-work", "10 %")]
+    [InlineData("supplied-continuous", "full 1000")]
+    [InlineData("underhood-black-aerosol", "12 % solids by volume")]
+    public void Every_table_is_searched(string word, string told) =>
+        string.Join(' ', CommandRun.Of("presets", word).Output.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)).ShouldContain(told);
+
+    [Fact]
+    public void A_row_that_was_made_to_agree_says_from_where() =>
+        CommandRun.Of("presets", "Moved", "enamel-aerosol").Output.ShouldContain("from 13 %");
+
+    [Fact]
     public void A_folder_of_presets_overrides_the_built_in_rows()
     {
         using var folder = new TempFolder();

@@ -1,5 +1,6 @@
 using CoatPlan.Jobs;
 using CoatPlan.Paint;
+using CoatPlan.Presets;
 using UnitsNet;
 
 namespace CoatPlan.Tests.Paint;
@@ -135,6 +136,7 @@ public sealed class CoatsOfALayer
         can.Next.ShouldBe(0.5, 1e-9);
         can.Left.ShouldBe((gramsLeft / 340.19) - 0.02, 1e-4);
         can.Lasts.ShouldBe(lasts);
+        WeighedCan.Warnings([can], new Labels([PaintSamples.OneSquareMetreCan])).Select(warning => warning.Code).ShouldBe(lasts ? [] : ["cans-run-out"]);
     }
 
     [Fact]

@@ -93,6 +93,17 @@ public sealed class OverrideTests
     }
 
     [Fact]
+    public void A_shop_prices_what_is_used_up_and_calls_it_by_its_own_name()
+    {
+        var catalogue = Read("consumables: {tape: {price: 6.40, pack: 3, also: [green tape]}}");
+
+        var tape = catalogue.Consumable("tape");
+        (tape.Price, tape.Pack).ShouldBe((6.40m, 3));
+        tape.IsCalled("Green-tapes").ShouldBeTrue();
+        catalogue.Consumable("cup").Price.ShouldBeNull();
+    }
+
+    [Fact]
     public void Nothing_to_override_changes_nothing() =>
         CatalogueReader.Read(BuiltInPresets.Texts, []).Catalogue!.Materials.Length.ShouldBe(BuiltInPresets.Read().Materials.Length);
 

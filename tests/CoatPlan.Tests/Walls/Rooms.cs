@@ -25,7 +25,8 @@ internal static class Rooms
         ("Supplies", ["Problems", "Jobs", "Presets", "Areas", "Prep", "Paint", "Timetable"]),
         ("Cautions", ["Problems", "Jobs", "Presets", "Prep"]),
         ("Composition", ["Quantities", "Jobs", "Presets", "Areas", "Climate", "Prep", "Paint", "Vapour", "Timetable", "Plans", "Air", "Supplies", "Cautions"]),
-        (Root, ["Problems", "Jobs", "Presets", "Areas", "Climate", "Prep", "Paint", "Vapour", "Timetable", "Plans", "Air", "Supplies", "Cautions", "Composition"]),
+        ("Explanations", ["Quantities", "Problems", "Jobs", "Presets", "Areas", "Prep", "Paint", "Timetable", "Plans", "Air", "Supplies"]),
+        (Root, ["Problems", "Jobs", "Presets", "Areas", "Climate", "Prep", "Paint", "Vapour", "Timetable", "Plans", "Air", "Supplies", "Cautions", "Composition", "Explanations"]),
     ];
 
     /// <summary>The room of a namespace of the library; null for a namespace that is none of its own.</summary>
