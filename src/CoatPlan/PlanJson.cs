@@ -220,6 +220,7 @@ public static class PlanJson
         WriteNumber(json, "exhaustForLimitM3PerMin", air.ExhaustForLimitM3PerMin, AmountDecimals);
         WriteNumber(json, "exhaustForLelM3PerMin", air.ExhaustForLelM3PerMin, AmountDecimals);
         WriteNumber(json, "dilutionForLimitM3PerMin", air.DilutionForLimitM3PerMin, AmountDecimals);
+        WriteNumber(json, "dilutionForLelM3PerMin", air.DilutionForLelM3PerMin, AmountDecimals);
         WriteEach(json, "bySolvent", air.BySolvent, WriteExposure);
         WriteEach(json, "mends", air.Mends, static (json, mend) =>
         {

@@ -73,7 +73,7 @@ public static class Planner
             Air = PlanAirs.Of(job.Place, air, respirator),
             Respirator = new PlanRespirator(respirator.Kind, respirator.Why) { Factor = respirator.Factor, CartridgeH = respirator.CartridgeLife?.TotalHours },
             Cautions = PlanCautions.Of(cautions),
-            Warnings = PlanWarnings.Of([.. sequence.Warnings, .. coats.Warnings, .. WeighedCan.Warnings(weighed, labels), .. airWarnings, .. Consumables.Warnings(job, catalogue), .. Deadline(dated, ready)]),
+            Warnings = PlanWarnings.Of([.. sequence.Warnings, .. coats.Warnings, .. WeighedCan.Warnings(weighed, labels), .. airWarnings, .. PaintSupplies.Warnings(job.Have, labels), .. Consumables.Warnings(job, catalogue), .. Deadline(dated, ready)]),
             Quote = PlanQuotes.Of(quote),
             Masks = PlanMasks.Of(job),
             Labels = PlanLabels.Of(labels),

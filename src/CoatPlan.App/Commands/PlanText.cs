@@ -283,6 +283,8 @@ internal static class PlanText
             page.Bullet("-", $"Exhaust that would keep vapour under 10 % of the lower explosive limit: {Written.AirFlow(forLel, units)}.");
         foreach (var note in air.Notes)
             page.Bullet("-", note);
+        if (air.DilutionForLelM3PerMin is { } dilution)
+            page.Bullet("-", $"The same for 10 % of the lower explosive limit: {Written.AirFlow(dilution, units)} (29 CFR 1910.94(c)(6)(ii)).");
         if (!air.BySolvent.IsEmpty)
             page.Text(Indent, "By solvent, ppm in the mixed room: highest minute / 15 min / 8 h; 8-hour limit; 15 min limit; immediately dangerous; most that this respirator may be worn in.");
         foreach (var one in air.BySolvent)

@@ -45,6 +45,9 @@ public sealed record AirReport
     /// <summary>The textbook's dilution figure for the heaviest coat, K·Σ G/limit; null outdoors and without vapour.</summary>
     public required VolumeFlow? DilutionForLimit { get; init; }
 
+    /// <summary>The textbook's dilution figure for the share of the lower explosive limit that is worked to; null outdoors and without vapour.</summary>
+    public VolumeFlow? DilutionForLel { get; init; }
+
     /// <summary>Highest one-minute mean of Σ C/limit of the whole plan.</summary>
     public double WorstMixtureRatio => ByStep.IsEmpty ? 0 : ByStep.Max(step => step.MixtureRatio);
 

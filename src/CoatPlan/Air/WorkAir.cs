@@ -61,6 +61,7 @@ public static class WorkAir
             ExhaustForLimit = NeededExhaust.For(leaking, releases, Ratios.OfLimit, 1),
             ExhaustForLel = NeededExhaust.For(leaking, releases, Ratios.OfLel, lelShare),
             DilutionForLimit = releases.Max(release => Dilution(room, release)),
+            DilutionForLel = releases.Max(release => DilutionForLel(release, figures.Share("lel-share-work"))),
         };
     }
 
@@ -120,6 +121,19 @@ public static class WorkAir
         var minutes = Math.Max(1, RoomSources.MinuteOf(release.End, release.Start));
         var roomsOfLimit = release.Release.Solvents.Sum(part => Ratios.OfLimit(part.Solvent, Ratios.ShareOf(part.Total, part.Solvent, room)));
         return VolumeFlow.FromCubicMetersPerMinute(room.Mixing * roomsOfLimit * room.Volume.CubicMeters / minutes);
+    }
+
+    /// <summary>Air that dilutes each solvent to a share of its lower explosive limit, added up and brought out while it is sprayed. Source: 29 CFR 1910.94(c)(6)(ii).</summary>
+    private static VolumeFlow DilutionForLel(DatedRelease release, Ratio share)
+    {
+        var minutes = Math.Max(1, RoomSources.MinuteOf(release.End, release.Start));
+        var air = release.Release.Solvents.Where(part => part.Solvent.LowerExplosiveLimit is not null && part.Total.Grams > 0).Sum(part =>
+        {
+            var liquid = part.Total / part.Solvent.Density;
+            var vapourPerLiquid = Concentration.VapourOf(part.Total, part.Solvent.MolarMass) / liquid;
+            return liquid.CubicMeters * Ratios.DilutionPerLiquid(vapourPerLiquid, part.Solvent.LowerExplosiveLimit!.Share, share);
+        });
+        return VolumeFlow.FromCubicMetersPerMinute(air / minutes);
     }
 
     private static ImmutableArray<string> WithoutLimit(ImmutableArray<DatedRelease> releases) =>

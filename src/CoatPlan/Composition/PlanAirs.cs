@@ -17,6 +17,7 @@ internal static class PlanAirs
         ExhaustForLimitM3PerMin = air.ExhaustForLimit?.CubicMetersPerMinute,
         ExhaustForLelM3PerMin = air.ExhaustForLel?.CubicMetersPerMinute,
         DilutionForLimitM3PerMin = air.DilutionForLimit?.CubicMetersPerMinute,
+        DilutionForLelM3PerMin = air.DilutionForLel?.CubicMetersPerMinute,
         BySolvent = [.. air.BySolvent.Select(one => Of(one, respirator.Factor))],
         Mends = [.. air.Mends.Select(Of)],
         Notes = AirNotes.Of(air, place),

@@ -36,6 +36,12 @@ internal static class AirTopics
                 "the textbook's dilution figure", told.Flow(dilution), dilution, "Q = K · Σ G/limit of the heaviest coat, all of it given off while it is sprayed", "textbook dilution (common practice)", Mixing(workings)));
         }
 
+        if (air.DilutionForLelM3PerMin is { } forLelDilution)
+        {
+            yield return new Topic("air.dilutionForLelM3PerMin", ["dilution for lel"], () => Told.Sum(
+                "the textbook's dilution figure for the explosive limit", told.Flow(forLelDilution), forLelDilution, "Σ liquid × (1 − LEL) × vapour per liquid ÷ LEL ÷ share of the LEL, over the minutes of spraying, of the heaviest coat", "29 CFR 1910.94(c)(6)(ii) (from memory)", told.Figure("lel-share-work")));
+        }
+
         foreach (var topic in Worst(workings, told).Concat(Steps(workings, told)).Concat(Solvents(workings, told)).Concat(Mends(workings, told)).Concat(Respirator(workings, told)))
             yield return topic;
     }

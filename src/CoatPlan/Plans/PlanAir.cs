@@ -28,6 +28,9 @@ public sealed record PlanAir
     /// <summary>The textbook's dilution figure for the heaviest coat, m³/min; null outdoors and without vapour.</summary>
     public double? DilutionForLimitM3PerMin { get; init; }
 
+    /// <summary>The same for 10 % of the lower explosive limit, m³/min; null outdoors and without vapour.</summary>
+    public double? DilutionForLelM3PerMin { get; init; }
+
     /// <summary>Each solvent over the whole plan, by name.</summary>
     public ImmutableArray<PlanExposure> BySolvent { get; init; } = [];
 

@@ -105,6 +105,14 @@ public sealed class AirOfAPlan
     }
 
     [Fact]
+    public void The_textbooks_dilution_to_a_tenth_of_the_explosive_limit_stands_beside_the_room()
+    {
+        // 100 g of 100 g/mol are 24.45 L of vapour; at 1 % and a tenth of it, 0.99 × 24.45 L ÷ 0.01 ÷ 0.1 = 24.2 m³, in 10 minutes 2.42 a minute.
+        Report(Place(100, exhaust: 20, mixing: 1), Dated("a", 0, 10, grams: 100, filmGrams: 0)).DilutionForLel!.Value.CubicMetersPerMinute
+            .ShouldBe(0.99 * 24.45e-3 / 0.01 / 0.1 / 10, 1e-9);
+    }
+
+    [Fact]
     public void A_little_vapour_needs_no_exhaust() =>
         Report(Place(100, exhaust: 0, mixing: 5), Dated("a", 0, 10, 1, 1)).ExhaustForLimit.ShouldBe(VolumeFlow.Zero);
 

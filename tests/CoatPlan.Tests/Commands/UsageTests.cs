@@ -14,7 +14,6 @@ public sealed class UsageTests
     [InlineData("sheets", "a")]
     [InlineData("sheets", "a", "--to", "b", "--paper", "napkin")]
     [InlineData("new")]
-    [InlineData("presets", "a", "b")]
     [InlineData("a", "b")]
     public void Bad_usage_is_two_and_says_where_help_is(params string[] arguments)
     {

@@ -1,4 +1,5 @@
 using CoatPlan.Air;
+using CoatPlan.Presets;
 using CoatPlan.Vapour;
 using UnitsNet;
 
@@ -39,6 +40,34 @@ public sealed class PublishedExposure
 
         Ratios.DilutionPerLiquid(One(row, "vapourFt3PerGal"), Ratio.FromPercent(One(row, "lelPercent")), Ratio.FromPercent(25))
             .ShouldBe(row.Number("expected"), row.Number("tolerance"));
+    }
+
+    [Fact]
+    public void What_is_immediately_dangerous_stops_at_a_tenth_of_the_explosive_limit()
+    {
+        var rows = Case("IDLH from LEL");
+
+        rows.Length.ShouldBe(4);
+        foreach (var row in rows)
+        {
+            (One(row, "lelPercent") / 100 * 0.10 * 1e6).ShouldBe(row.Number("expected"), 1e-6);
+            BuiltInPresets.Read().Solvent(row.Word("inputs", "name"))!.Idlh!.Share.PartsPerMillion.ShouldBe(row.Number("expected"), 1e-6, row.Word("inputs", "name"));
+        }
+    }
+
+    [Fact]
+    public void A_hundredth_of_a_tank_of_vapour_is_one_per_cent_of_its_air()
+    {
+        var rows = Case("vapour that makes 1 % of a tank");
+        var toluene = BuiltInPresets.Read().Solvent("toluene")!;
+
+        rows.Length.ShouldBe(4);
+        foreach (var row in rows)
+        {
+            var mass = Mass.FromGrams(Volume.FromCubicFeet(row.Number("expected")).Liters / Concentration.MolarVolumeLitres * toluene.MolarMass.GramsPerMole);
+
+            Concentration.In(mass, toluene, Volume.FromUsGallons(One(row, "tankUsGal"))).Percent.ShouldBe(1, row.Number("tolerance") / row.Number("expected"));
+        }
     }
 
     [Fact]

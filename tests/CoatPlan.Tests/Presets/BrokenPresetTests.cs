@@ -78,7 +78,7 @@ public sealed class BrokenPresetTests
     [InlineData("solvents: {toluene: {lel: 1.1 %; published}}\n", "wrong-type")]
     [InlineData("solvents: {toluene: {ozone: 4}}\n", "wrong-type")]
     [InlineData("solvents: {toluene: {ozone: 400; published}}\n", "out-of-range")]
-    [InlineData("consumables: {tape: {price: cheap}}\n", "wrong-type")]
+    [InlineData("consumables: {tape: {price: cheap}}\n", "not-a-number")]
     [InlineData("consumables: {tape: {price: -1}}\n", "out-of-range")]
     [InlineData("operations: {wash: {stage: 11}}\n", "out-of-range")]
     [InlineData("operations: {wash: {stage: 2.5}}\n", "wrong-type")]

@@ -30,6 +30,16 @@ public sealed class CansBought
     }
 
     [Fact]
+    public void Paint_on_the_shelf_that_cannot_be_counted_is_said()
+    {
+        var unknown = SupplySamples.Can() with { NetMass = null, NetVolume = null };
+        ImmutableArray<HaveEntry> shelf = [new HaveEntry { Key = "black", IsProduct = true, Amount = new Amount { Mass = UnitsNet.Mass.FromGrams(100) } }];
+
+        CoatPlan.Supplies.PaintSupplies.Warnings(shelf, new CoatPlan.Presets.Labels([unknown])).ShouldHaveSingleItem().Code.ShouldBe("data-missing");
+        CoatPlan.Supplies.PaintSupplies.Warnings(shelf, new CoatPlan.Presets.Labels([SupplySamples.Can()])).ShouldBeEmpty();
+    }
+
+    [Fact]
     public void Packs_are_bought_whole()
     {
         Bought(FiveCans).Price.ShouldBe(47.50m);
