@@ -17,17 +17,26 @@ internal sealed class CoatSpell
     /// <param name="place">Where.</param>
     /// <param name="metal">The piece.</param>
     /// <param name="rules">What the label and the sky ask.</param>
+    /// <param name="wet">The minutes at which a wet film may be there.</param>
     /// <param name="law">How the film dries.</param>
     /// <param name="need">How much of it until it can be touched.</param>
-    public CoatSpell(PlaceClimate place, SurfaceCurve metal, StartRules rules, RateLaw law, double need)
+    public CoatSpell(PlaceClimate place, SurfaceCurve metal, StartRules rules, Stretches wet, RateLaw law, double need)
     {
-        (this.place, this.metal, this.rules, this.law, this.need) = (place, metal, rules, law, need);
-        wet = new Stretches(metal, (day, index) => rules.MayBeWet(State(day, index)));
+        (this.place, this.metal, this.rules, this.wet, this.law, this.need) = (place, metal, rules, wet, law, need);
         spraying = place.Outdoors ? new Stretches(metal, (day, index) => rules.MaySpray(State(day, index))) : null;
         falling = new Memo<Sprayed, MinuteMemo>(coat => new MinuteMemo(metal, (day, index) =>
             FirstBreachWithHeaterOff(day * Days<AirDay>.Minutes + index, coat.Minutes) is null));
-        minuteOfDay = place.Start.Hour * 60 + place.Start.Minute;
+        minuteOfDay = MinuteOfDay(place);
     }
+
+    /// <summary>The minutes at which a wet film may be on a piece.</summary>
+    public static Stretches MayBeWet(PlaceClimate place, SurfaceCurve metal, StartRules rules)
+    {
+        var start = MinuteOfDay(place);
+        return new Stretches(metal, (day, index) => rules.MayBeWet(State(metal, start, day, index)));
+    }
+
+    private static int MinuteOfDay(PlaceClimate place) => place.Start.Hour * 60 + place.Start.Minute;
 
     /// <summary>The first permitted start from a minute on.</summary>
     public int? First(int from, int minutes)
@@ -189,7 +198,9 @@ internal sealed class CoatSpell
         return State(day, index);
     }
 
-    private MinuteState State(int day, int index)
+    private MinuteState State(int day, int index) => State(metal, minuteOfDay, day, index);
+
+    private static MinuteState State(SurfaceCurve metal, int minuteOfDay, int day, int index)
     {
         var air = metal.Air.Day(day);
         var outside = air.Weather;

@@ -28,9 +28,7 @@ public sealed class CoatStarts
     {
         ArgumentNullException.ThrowIfNull(place);
         ArgumentNullException.ThrowIfNull(label);
-        var rules = new StartRules(label.Limits, place);
-        var (law, need) = LabelLaws.Stage(label, DryingStage.Touch);
-        var spells = metals.Distinct().Select(metal => new CoatSpell(place, metal, rules, law, need)).ToImmutableArray();
+        var spells = metals.Distinct().Select(metal => place.Spell(metal, label)).ToImmutableArray();
         return spells.IsEmpty ? throw new ArgumentException("A coat is sprayed on at least one piece.", nameof(metals)) : new CoatStarts(spells);
     }
 

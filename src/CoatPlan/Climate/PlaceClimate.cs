@@ -14,6 +14,8 @@ public sealed class PlaceClimate
     private readonly Days<WeatherDay> weather;
     private readonly Heater heater;
     private readonly Memo<LagKey, SurfaceCurve> metals;
+    private readonly Memo<WetKey, Stretches> wets;
+    private readonly Memo<SpellKey, CoatSpell> spells;
 
     private PlaceClimate(LocalDateTime start, bool outdoors, ClimateFigures figures, Days<WeatherDay> weather, Heater heater, ImmutableArray<HeaterOff> offs)
     {
@@ -25,6 +27,8 @@ public sealed class PlaceClimate
         this.heater = heater;
         Air = new AirCurve(weather, heater, offs);
         metals = new Memo<LagKey, SurfaceCurve>(key => new SurfaceCurve(Air, key.Minutes));
+        wets = new Memo<WetKey, Stretches>(key => CoatSpell.MayBeWet(this, key.Metal, new StartRules(key.Limits, this)));
+        spells = new Memo<SpellKey, CoatSpell>(key => new CoatSpell(this, key.Metal, new StartRules(key.Limits, this), wets[new WetKey(key.Metal, key.Limits)], key.Law, key.Need));
     }
 
     /// <summary>The job's start, minute 0.</summary>
@@ -90,5 +94,16 @@ public sealed class PlaceClimate
     /// <exception cref="ArgumentException">No preset has the surface's material.</exception>
     public SurfaceCurve Metal(JobSurface surface, Catalogue catalogue) => Metal(MetalLag.Of(surface, catalogue, Outdoors));
 
+    /// <summary>The starts of one product's coats on one piece; products with the same limits share what they look at.</summary>
+    internal CoatSpell Spell(SurfaceCurve metal, Label label)
+    {
+        var (law, need) = LabelLaws.Stage(label, DryingStage.Touch);
+        return spells[new SpellKey(metal, label.Limits, law, need)];
+    }
+
     private readonly record struct LagKey(double Minutes);
+
+    private readonly record struct WetKey(SurfaceCurve Metal, CoatingLimits Limits);
+
+    private readonly record struct SpellKey(SurfaceCurve Metal, CoatingLimits Limits, RateLaw Law, double Need);
 }

@@ -16,6 +16,9 @@ internal sealed class SurfaceAir
     private readonly PlaceClimate climate;
     private readonly ImmutableArray<SurfaceCurve> metals;
     private readonly Dictionary<string, CoatStarts> starts = new(StringComparer.Ordinal);
+    private readonly Dictionary<(string Label, DryingStage Stage), DryingGoals> stages = [];
+    private readonly Dictionary<(string Label, Duration Wait), DryingGoals> waits = [];
+    private readonly Dictionary<(string Label, RecoatGap Gap, int Window), (DryingGoals Opens, DryingGoals? Closes)> windows = [];
     private readonly Dictionary<(string Label, double Share, string What, int Which), Remembered> moments = [];
     private readonly Dictionary<(string Label, int Work), RememberedStarts> firstStarts = [];
 
@@ -101,15 +104,15 @@ internal sealed class SurfaceAir
 
     /// <summary>When a wait that is told at the label's conditions is over on every piece, at the pace of the film.</summary>
     public int Outwaits(CoatTask film, Duration wait, int end) =>
-        metals.Max(metal => Drying.Outwaits(film.Label, wait, metal, end, Factor(film)) ?? Never);
+        Once(waits, (film.Label.Key, wait), () => DryingGoals.Wait(metals, film.Label, wait)).Last(end, Factor(film)) ?? Never;
 
     /// <summary>When a window opens on every piece.</summary>
     public int Opens(CoatTask film, RecoatGap gap, int window, int end) =>
-        metals.Max(metal => Windows.Opens(film.Label, gap, window, metal, end, Factor(film)) ?? Never);
+        Window(film, gap, window).Opens.Last(end, Factor(film)) ?? Never;
 
     /// <summary>When a window closes on the first piece.</summary>
     public int Closes(CoatTask film, RecoatGap gap, int window, int start) =>
-        metals.Min(metal => Windows.Closes(film.Label, gap, window, metal, start) ?? Never);
+        Window(film, gap, window).Closes?.First(start) ?? Never;
 
     /// <summary>When the wait after an operation is over on every piece.</summary>
     public int DriesOff(Prep.OperationWait wait, int end) => wait.Kind switch
@@ -129,7 +132,23 @@ internal sealed class SurfaceAir
             : "Waits for air and metal inside the label's limits.";
 
     private int Reaches(CoatTask coat, DryingStage stage, int end) =>
-        metals.Max(metal => Drying.Reaches(coat.Label, stage, metal, end, Factor(coat)) ?? Never);
+        Once(stages, (coat.Label.Key, stage), () => DryingGoals.Stage(metals, coat.Label, stage)).Last(end, Factor(coat)) ?? Never;
+
+    private (DryingGoals Opens, DryingGoals? Closes) Window(CoatTask film, RecoatGap gap, int window) => Once(windows, (film.Label.Key, gap, window), () => (
+        DryingGoals.Opening(metals, film.Label, gap, window),
+        Windows.Of(film.Label, gap)[window].To is null ? null : DryingGoals.Closing(metals, film.Label, gap, window)));
+
+    private static TValue Once<TKey, TValue>(Dictionary<TKey, TValue> known, TKey key, Func<TValue> make)
+        where TKey : notnull
+    {
+        if (!known.TryGetValue(key, out var value))
+        {
+            value = make();
+            known.Add(key, value);
+        }
+
+        return value;
+    }
 
     private Func<int, int> Known(CoatTask coat, string what, int which, Func<int, int> moment) => Known(coat.Label.Key, coat.FilmShare, what, which, moment);
 
@@ -144,7 +163,7 @@ internal sealed class SurfaceAir
         return known.At;
     }
 
-    private double Factor(CoatTask coat) => Drying.ThickFilmFactor(coat.FilmShare, climate.Figures);
+    private double Factor(CoatTask coat) => coat.FilmShare > 1 ? Drying.ThickFilmFactor(coat.FilmShare, climate.Figures) : 1;
 
     private CoatStarts Starts(CoatTask coat)
     {

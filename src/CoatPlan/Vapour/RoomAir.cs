@@ -15,6 +15,7 @@ internal sealed class RoomAir
     private readonly (double End, double Mean)[] fadings;
     private readonly double[] atOnce;
     private readonly double[] fromFilm;
+    private readonly (int First, int End, double Share, double Rate, double Kept)[] sprayings;
     private readonly double[] films;
     private readonly double[] levels;
     private readonly double[] means;
@@ -30,6 +31,7 @@ internal sealed class RoomAir
         minute = new ExactMinute(ratePerMinute);
         this.sources = sources;
         fadings = [.. sources.Select(source => (minute.FadingEnd(source.FilmRate), minute.FadingMean(source.FilmRate)))];
+        sprayings = [.. sources.Select(source => (source.First, source.First + source.Minutes, source.SharePerMinute, source.FilmRate, source.FilmKept))];
         films = new double[sources.Length];
         // Side by side, since every minute of a long job walks over them.
         atOnce = [.. sources.SelectMany(source => source.AtOnce)];
@@ -74,7 +76,7 @@ internal sealed class RoomAir
             Feed(source);
         for (var i = 0; i < active.Count; i++)
         {
-            if (films[active[i]] >= Gone || sources[active[i]].Sprays(Now))
+            if (films[active[i]] >= Gone || Now < sprayings[active[i]].End)
                 active[wet++] = active[i];
         }
 
@@ -91,10 +93,10 @@ internal sealed class RoomAir
 
     private void Feed(int index)
     {
-        var source = sources[index];
-        var gain = source.Sprays(Now) ? source.SharePerMinute : 0;
+        ref readonly var source = ref sprayings[index];
+        var gain = Now < source.End ? source.Share : 0;
         // The film gains at a steady pace while it is sprayed and fades at its own rate, so what it gives off is a steady part and a fading one.
-        var fadingFilm = (source.FilmRate * films[index]) - gain;
+        var fadingFilm = (source.Rate * films[index]) - gain;
         var (fadingEnd, fadingMean) = fadings[index];
         var (steadyEnd, steadyMean) = (minute.SteadyEnd, minute.SteadyMean);
         var film = fromFilm.AsSpan(index * levels.Length, levels.Length);
@@ -107,6 +109,6 @@ internal sealed class RoomAir
             means[m] += (steady * steadyMean) + (fading * fadingMean);
         }
 
-        films[index] = (films[index] * source.FilmKept) + (gain / source.FilmRate * (1 - source.FilmKept));
+        films[index] = (films[index] * source.Kept) + (gain / source.Rate * (1 - source.Kept));
     }
 }
