@@ -48,7 +48,7 @@ internal static class BenchJobs
             var mask = Masks[i / 3 % Masks.Length];
             text.Append(CultureInfo.InvariantCulture, $"  - {{name: Part {i + 1}, material: {Materials[i % Materials.Length]}, finish: {Finishes[i % Finishes.Length]}, ")
                 .Append(CultureInfo.InvariantCulture, $"condition: [{Conditions[i % Conditions.Length]}], area: {1 + i % 7 * 0.5} ft2, system: {Systems[i % Systems.Length]}")
-                .Append(i % 4 == 1 ? ", stays: true" : "")
+                .Append(i % 20 == 1 ? ", stays: true" : "")
                 .Append(mask.Length > 0 ? $", mask: [{mask}]" : "")
                 .Append("}\n");
         }
