@@ -79,11 +79,41 @@ internal static class AirRules
             yield break;
         }
 
+        foreach (var violation in quote.TryGetProperty("hours", out _) ? QuoteLines(quote) : [])
+        {
+            yield return violation;
+        }
+
         double Of(string key) => Amount(quote, key)!.Value;
         double sum = Of("labour") + Of("materials") + Of("markup") + Of("tax");
         if (Math.Abs(sum - Of("total")) > Cent || Of("low") > Of("total") + Cent || Of("high") < Of("total") - Cent)
         {
             yield return new Violation(Rules.QuoteSum, "quote", $"parts make {sum}, total {Of("total")} between {Of("low")} and {Of("high")}");
+        }
+    }
+
+    /// <summary>Every column of the lines adds to its sum, the parts of materials to them, the hours of each kind of work to the hours.</summary>
+    private static IEnumerable<Violation> QuoteLines(JsonElement quote)
+    {
+        decimal Of(JsonElement item, string key) => item.GetProperty(key).GetDecimal();
+        JsonElement[] lines = [.. quote.GetProperty("lines").EnumerateArray()];
+        foreach (string column in (string[])["labour", "materials", "markup", "tax", "total"])
+        {
+            if (lines.Sum(line => Of(line, column)) != Of(quote, column))
+            {
+                yield return new Violation(Rules.QuoteSum, $"quote.lines.{column}", $"lines make {lines.Sum(line => Of(line, column))}, the quote says {Of(quote, column)}");
+            }
+        }
+
+        if (Of(quote, "paint") + Of(quote, "consumables") != Of(quote, "materials"))
+        {
+            yield return new Violation(Rules.QuoteSum, "quote.materials", "is not paint and consumables together");
+        }
+
+        double hours = quote.GetProperty("hours").EnumerateArray().Sum(one => one.GetProperty("h").GetDouble());
+        if (Math.Abs(hours - quote.GetProperty("labourH").GetDouble()) > 0.02)
+        {
+            yield return new Violation(Rules.QuoteSum, "quote.hours", $"make {hours} h");
         }
     }
 
