@@ -37,14 +37,29 @@ public static class Planner
     internal static (Plan Plan, Workings Workings) Work(ReadyJob ready, SearchDepth depth)
     {
         ArgumentNullException.ThrowIfNull(ready);
-        var (job, labels, trade, catalogue) = (ready.Job, ready.Labels, ready.Trade, ready.Trade.Catalogue);
+        return Work(Arrange(ready, depth));
+    }
 
+    /// <summary>A job with its work arranged in time, from which its plan, and what else is asked of it, follow.</summary>
+    /// <param name="ready">The job, read and checked.</param>
+    /// <param name="depth">How far to search for an earlier finish.</param>
+    internal static ArrangedJob Arrange(ReadyJob ready, SearchDepth depth)
+    {
+        var (job, labels, trade, catalogue) = (ready.Job, ready.Labels, ready.Trade, ready.Trade.Catalogue);
         var surfaces = SurfaceAreas.Measure(job, catalogue);
         var sequence = PrepSequence.Build(job, catalogue, labels, surfaces, trade.Prep);
         var coats = PaintWork.Of(job, surfaces, labels, catalogue);
-        var weighed = WeighedCan.Of(job, coats);
         var climate = PlaceClimate.Of(job.Place, job.Start, ClimateFigures.Of(catalogue), ready.Forecast);
-        var dated = Timetabling.Date(job, sequence, coats, climate, catalogue, depth);
+        return new ArrangedJob(ready, surfaces, sequence, coats, Timetabling.Settle(job, sequence, coats, climate, catalogue, depth));
+    }
+
+    /// <summary>The plan of an arranged job, with what it was worked out from and through.</summary>
+    internal static (Plan Plan, Workings Workings) Work(ArrangedJob arranged)
+    {
+        var (ready, surfaces, sequence, coats, settled) = arranged;
+        var (job, labels, trade, catalogue) = (ready.Job, ready.Labels, ready.Trade, ready.Trade.Catalogue);
+        var weighed = WeighedCan.Of(job, coats);
+        var dated = Timetabling.Date(settled);
         var sprayed = Sprayed(dated);
         var supplies = PaintSupplies.Of(PaintDemand.Count(job, coats, sprayed, labels, catalogue.Figures), job.Have);
         var consumables = Consumables.Of(job, surfaces, OperationsAtOneStation(dated), coats, sprayed, catalogue);

@@ -23,6 +23,7 @@ internal static class CommandTree
         root.Add(SheetsCommand.Of(surroundings));
         root.Add(DoneCommand.Of(surroundings));
         root.Add(WhenCommand.Of(surroundings));
+        root.Add(ChanceCommand.Of(surroundings));
         root.Add(CompareCommand.Of(surroundings));
         root.Add(NewCommand.Of(surroundings));
         root.Add(PresetsCommand.Of(surroundings));

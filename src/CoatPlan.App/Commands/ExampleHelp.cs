@@ -16,6 +16,7 @@ internal sealed class ExampleHelp(HelpAction usual) : SynchronousCommandLineActi
         ["sheets"] = "coatplan sheets roadster.job.yaml --to sheets",
         ["done"] = "coatplan done roadster.job.yaml mask/black-on-metal --at 14:20 --took \"25 min\"",
         ["when"] = "coatplan when roadster.job.yaml",
+        ["chance"] = "coatplan chance roadster.job.yaml",
         ["compare"] = "coatplan compare roadster.job.yaml roadster-with-heater.job.yaml",
         ["new"] = "coatplan new roadster.job.yaml",
         ["presets"] = "coatplan presets rust",

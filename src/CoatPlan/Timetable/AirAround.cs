@@ -8,12 +8,19 @@ namespace CoatPlan.Timetable;
 internal sealed class AirAround
 {
     private readonly PlaceClimate climate;
+    private readonly double slowness;
     private readonly ImmutableDictionary<string, Duration> lags;
     private readonly Dictionary<string, SurfaceAir> known = new(StringComparer.Ordinal);
 
-    public AirAround(PlaceClimate climate, Job job, Catalogue catalogue)
+    /// <summary>The air around a job's surfaces.</summary>
+    /// <param name="climate">The work place.</param>
+    /// <param name="job">The job.</param>
+    /// <param name="catalogue">What the trade knows.</param>
+    /// <param name="slowness">How much longer every film takes than it should, 1 or more.</param>
+    public AirAround(PlaceClimate climate, Job job, Catalogue catalogue, double slowness = 1)
     {
         this.climate = climate;
+        this.slowness = slowness;
         lags = job.Surfaces.ToImmutableDictionary(surface => surface.Id, surface => MetalLag.Of(surface, catalogue, climate.Outdoors), StringComparer.Ordinal);
     }
 
@@ -24,7 +31,7 @@ internal sealed class AirAround
         var key = string.Join(' ', distinct.Select(lag => lag.BclCompatibleTicks));
         if (!known.TryGetValue(key, out var air))
         {
-            air = new SurfaceAir(climate, [.. distinct.Select(climate.Metal)]);
+            air = new SurfaceAir(climate, [.. distinct.Select(climate.Metal)], slowness);
             known.Add(key, air);
         }
 

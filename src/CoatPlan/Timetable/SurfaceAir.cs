@@ -14,6 +14,7 @@ internal sealed class SurfaceAir
     public const int Never = int.MaxValue / 4;
 
     private readonly PlaceClimate climate;
+    private readonly double slowness;
     private readonly ImmutableArray<SurfaceCurve> metals;
     private readonly Dictionary<string, CoatStarts> starts = new(StringComparer.Ordinal);
     private readonly Dictionary<(string Label, DryingStage Stage), DryingGoals> stages = [];
@@ -25,8 +26,10 @@ internal sealed class SurfaceAir
     /// <summary>The air around pieces.</summary>
     /// <param name="climate">The work place.</param>
     /// <param name="metals">How the pieces follow its air, each way once; the air's own where no piece is meant.</param>
-    public SurfaceAir(PlaceClimate climate, ImmutableArray<SurfaceCurve> metals)
+    /// <param name="slowness">How much longer every film takes than it should, 1 or more.</param>
+    public SurfaceAir(PlaceClimate climate, ImmutableArray<SurfaceCurve> metals, double slowness = 1)
     {
+        this.slowness = slowness;
         this.climate = climate;
         this.metals = metals.IsEmpty ? [climate.Metal(Duration.Zero)] : metals;
     }
@@ -163,7 +166,7 @@ internal sealed class SurfaceAir
         return known.At;
     }
 
-    private double Factor(CoatTask coat) => coat.FilmShare > 1 ? Drying.ThickFilmFactor(coat.FilmShare, climate.Figures) : 1;
+    private double Factor(CoatTask coat) => slowness * (coat.FilmShare > 1 ? Drying.ThickFilmFactor(coat.FilmShare, climate.Figures) : 1);
 
     private CoatStarts Starts(CoatTask coat)
     {

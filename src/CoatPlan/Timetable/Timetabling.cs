@@ -28,9 +28,11 @@ public static class Timetabling
         ArgumentNullException.ThrowIfNull(climate);
         ArgumentNullException.ThrowIfNull(catalogue);
 
-        var settled = Settle(job, sequence, coats, climate, catalogue, depth);
-        return Dated(settled.Arranged, settled.Place);
+        return Date(Settle(job, sequence, coats, climate, catalogue, depth));
     }
+
+    /// <summary>Dates a job that was arranged.</summary>
+    internal static DatedJob Date(Settled settled) => Dated(settled.Arranged, settled.Place);
 
     /// <summary>The same before it is put into dates: what else asks after a job's network, such as a chance, takes it from here.</summary>
     internal static Settled Settle(Job job, Sequence sequence, Coats coats, PlaceClimate climate, Catalogue catalogue, SearchDepth depth)

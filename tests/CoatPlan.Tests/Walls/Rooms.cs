@@ -20,13 +20,14 @@ internal static class Rooms
         ("Vapour", ["Jobs", "Presets"]),
         ("Scheduling", []),
         ("Timetable", ["Quantities", "Jobs", "Presets", "Climate", "Prep", "Paint", "Vapour", "Scheduling"]),
+        ("Outlook", ["Jobs", "Presets", "Climate", "Prep", "Paint", "Scheduling", "Timetable"]),
         ("Plans", []),
         ("Air", ["Jobs", "Presets", "Prep", "Vapour"]),
         ("Supplies", ["Problems", "Jobs", "Presets", "Areas", "Prep", "Paint", "Timetable"]),
         ("Cautions", ["Problems", "Jobs", "Presets", "Prep"]),
         ("Composition", ["Quantities", "Jobs", "Presets", "Areas", "Climate", "Prep", "Paint", "Vapour", "Timetable", "Plans", "Air", "Supplies", "Cautions"]),
         ("Explanations", ["Quantities", "Problems", "Jobs", "Presets", "Areas", "Prep", "Paint", "Timetable", "Plans", "Air", "Supplies"]),
-        (Root, ["Problems", "Jobs", "Presets", "Areas", "Climate", "Prep", "Paint", "Vapour", "Timetable", "Plans", "Air", "Supplies", "Cautions", "Composition", "Explanations"]),
+        (Root, ["Quantities", "Problems", "Jobs", "Presets", "Areas", "Climate", "Prep", "Paint", "Vapour", "Scheduling", "Timetable", "Outlook", "Plans", "Air", "Supplies", "Cautions", "Composition", "Explanations"]),
     ];
 
     /// <summary>The room of a namespace of the library; null for a namespace that is none of its own.</summary>

@@ -1,0 +1,215 @@
+namespace CoatPlan.Scheduling;
+
+/// <summary>A network at several paces of drying, and a schedule of it, laid out for carrying the schedule out thousands of times.</summary>
+internal sealed class RepairFrame
+{
+    // What closes later than this after what it is counted from is not hurried for: half a working day.
+    private const int SoonMinutes = 240;
+
+    // Room for what is added on trial and taken back.
+    private const int Spare = 8;
+
+    /// <summary>A network and its schedule.</summary>
+    /// <param name="paces">The same network with the waits of each pace, at least one; whatever is no wait is taken from the first.</param>
+    /// <param name="plan">The schedule whose order is kept.</param>
+    /// <param name="redo">For each activity the work of doing it again where it has gone stale; below 0 for one that cannot be.</param>
+    /// <param name="order">The order of another frame of the same network and schedule; null: it is worked out.</param>
+    /// <exception cref="ArgumentException">The networks are not the same, or the schedule is not one of them.</exception>
+    public RepairFrame(ImmutableArray<Network> paces, Schedule plan, ImmutableArray<int> redo, int[]? order = null)
+    {
+        if (paces.IsDefaultOrEmpty || paces.Any(network => network.Activities.Length != plan.Placements.Length || network.Links.Length != plan.WindowInUse.Length))
+        {
+            throw new ArgumentException(FormattableString.Invariant(
+                $"Every network must have the schedule's {plan.Placements.Length} activities and {plan.WindowInUse.Length} links."), nameof(paces));
+        }
+
+        var network = paces[0];
+        Count = network.Activities.Length;
+        Horizon = network.Horizon;
+        Activities = [.. network.Activities];
+        Redo = [.. redo];
+        IsFact = [.. network.Activities.Select(a => a.Fixed is not null)];
+        Facts = [.. Enumerable.Range(0, Count).Where(i => IsFact[i] && IsDoneIn(plan, i)).OrderBy(i => Activities[i].Fixed!.Value.Start)];
+        NextStart = [.. network.Activities.Select(a => a.NextStart is { } rule ? new Recent(t => rule(t) ?? Repair.Never) : null)];
+        LongestOpening = [.. network.Activities.Select(a => a.Hours is { } hours ? hours.Openings.Select(o => o.Closes - o.Opens).DefaultIfEmpty(0).Max() : int.MaxValue)];
+
+        var index = Activities.Select((a, i) => (a.Id, i)).ToDictionary(pair => pair.Id, pair => pair.i, StringComparer.Ordinal);
+        Links = [.. Enumerable.Range(0, network.Links.Length).Select(l => LinkOf(paces, l, index, plan))];
+        AskedBy = new int[Count];
+        Array.Fill(AskedBy, -1);
+        for (var l = 0; l < Links.Length; l++)
+        {
+            foreach (var asked in Links[l].Asked)
+            {
+                AskedBy[asked] = l;
+            }
+        }
+
+        Incoming = Grouped(Links.Select(link => link.To), _ => true);
+        ClosingTo = Grouped(Links.Select(link => link.To), l => Links[l].Closes);
+        ChoicesTo = Grouped(Links.Select(link => link.To), l => Links[l].Windows > 1);
+        TightFrom = Grouped(Links.Select(link => link.From), l => !Links[l].IsSilent && Links[l].Windows == 1 && Redo[Links[l].From] >= 0 && Links[l].Most[0][0] is { Constant: not null });
+        ClosingFrom = Grouped(Links.Select(link => link.From), l => Links[l].Closes && !IsFact[Links[l].To] && !(Links[l].Most[0][0]?.Constant > SoonMinutes));
+        ChainNext = [.. Enumerable.Range(0, Count).Select(ChainNextOf)];
+        MostWindows = Links.Length == 0 ? 0 : Links.Max(link => link.Windows);
+
+        var resources = network.Resources.Select((r, i) => (r.Name, i)).ToDictionary(pair => pair.Name, pair => pair.i, StringComparer.Ordinal);
+        Capacity = [.. network.Resources.Select(r => r.Capacity)];
+        Demands = [.. network.Activities.Select(a => a.Demands.Where(d => d.Amount > 0)
+            .GroupBy(d => resources[d.Resource]).Select(g => new FrameDemand(g.Key, g.Sum(d => d.Amount))).ToArray())];
+        var holds = network.Holds.Select((hold, h) => new RepairHold(
+            resources[hold.Resource], hold.Amount, index[hold.FromActivity], index[hold.UntilActivity],
+            [.. paces.Select(pace => pace.Holds[h].Until is { } until ? new Recent(until) : null)])).Where(hold => hold.Amount > 0).ToArray();
+        HoldsFrom = [.. Enumerable.Range(0, Count).Select(i => holds.Where(hold => hold.From == i).ToArray())];
+        HoldsUntil = [.. Enumerable.Range(0, Count).Select(i => holds.Where(hold => hold.Until == i).ToArray())];
+
+        var kinds = network.Activities.SelectMany(a => a.Presences.Select(p => p.Kind).Concat(a.Avoids.Select(v => v.Kind))).Distinct().Order().ToList();
+        Presences = [.. network.Activities.Select((a, i) => a.Presences.Select((presence, p) => new RepairPresence(
+            kinds.IndexOf(presence.Kind), presence.Key,
+            [.. paces.Select(pace => pace.Activities[i].Presences[p].Until is { } until ? new Recent(until) : null)])).ToArray())];
+        Avoids = [.. network.Activities.Select(a => a.Avoids.Select(v => v with { Kind = kinds.IndexOf(v.Kind) }).ToArray())];
+        Leavers = [.. kinds.Select((_, kind) => Presences.Sum(of => of.Count(p => p.Kind == kind)) + Spare)];
+        Avoiders = [.. kinds.Select((_, kind) => Avoids.Sum(of => of.Count(v => v.Kind == kind)) + Spare)];
+        Order = order ?? OrderOf(network, plan);
+    }
+
+    public int Count { get; }
+
+    public int Horizon { get; }
+
+    public Activity[] Activities { get; }
+
+    /// <summary>All activities in the order in which the schedule begins them; what it does not do stands before what it would have been done for.</summary>
+    public int[] Order { get; }
+
+    public bool[] IsFact { get; }
+
+    public int[] Facts { get; }
+
+    public int[] Redo { get; }
+
+    public Recent?[] NextStart { get; }
+
+    public int[] LongestOpening { get; }
+
+    public RepairLink[] Links { get; }
+
+    public int[] AskedBy { get; }
+
+    public int[][] Incoming { get; }
+
+    /// <summary>For each activity, the links to it that close.</summary>
+    public int[][] ClosingTo { get; }
+
+    /// <summary>For each activity, the links to it with several windows.</summary>
+    public int[][] ChoicesTo { get; }
+
+    /// <summary>For each activity that can be done again, the links from it that close after the same time whatever the minute.</summary>
+    public int[][] TightFrom { get; }
+
+    /// <summary>For each activity, the links from it that close soon after it.</summary>
+    public int[][] ClosingFrom { get; }
+
+    /// <summary>For each activity that cannot be done again, the link to the one that the plan has follow it in a window that closes; −1 for none.</summary>
+    public int[] ChainNext { get; }
+
+    public int MostWindows { get; }
+
+    public int[] Capacity { get; }
+
+    public FrameDemand[][] Demands { get; }
+
+    public RepairHold[][] HoldsFrom { get; }
+
+    public RepairHold[][] HoldsUntil { get; }
+
+    public RepairPresence[][] Presences { get; }
+
+    public Avoidance[][] Avoids { get; }
+
+    /// <summary>For each kind, how many presences there can be at most.</summary>
+    public int[] Leavers { get; }
+
+    /// <summary>For each kind, how many avoidances there can be at most.</summary>
+    public int[] Avoiders { get; }
+
+    private int ChainNextOf(int activity)
+    {
+        for (var l = 0; Redo[activity] < 0 && l < Links.Length; l++)
+        {
+            var link = Links[l];
+            if (link.From == activity && !IsFact[link.To] && Redo[link.To] < 0 && link.Most[0][link.Planned] is not null)
+            {
+                return l;
+            }
+        }
+
+        return -1;
+    }
+
+    private static RepairLink LinkOf(ImmutableArray<Network> paces, int l, Dictionary<string, int> index, Schedule plan)
+    {
+        var link = paces[0].Links[l];
+        var asks = link.Windows.Select(w => w.Asks.Select(id => index[id]).Order().ToArray()).ToArray();
+        return new RepairLink
+        {
+            From = index[link.From],
+            To = index[link.To],
+            Least = [.. paces.Select(pace => pace.Links[l].Windows.Select(w => new RepairWait(w.Least)).ToArray())],
+            Most = [.. paces.Select(pace => pace.Links[l].Windows.Select(w => w.Most is { } most ? new RepairWait(most) : (RepairWait?)null).ToArray())],
+            AddedWork = [.. link.Windows.Select(w => w.AddedWork)],
+            Asks = asks,
+            Asked = [.. asks.SelectMany(asked => asked).Distinct().Order()],
+            Unless = [.. link.Unless.Select(id => index[id])],
+            Planned = Math.Max(0, plan.WindowInUse[l]),
+            IsSilent = plan.WindowInUse[l] < 0 && IsDoneIn(plan, index[link.From]) && IsDoneIn(plan, index[link.To]),
+            Closes = link.Windows.Any(w => w.Most is not null),
+        };
+    }
+
+    private static bool IsDoneIn(Schedule plan, int activity) => plan.Skipped.IsDefaultOrEmpty || !plan.Skipped[activity];
+
+    private int[][] Grouped(IEnumerable<int> activities, Func<int, bool> isMeant)
+    {
+        var groups = Enumerable.Range(0, Count).Select(_ => new List<int>()).ToArray();
+        foreach (var (activity, l) in activities.Select((activity, l) => (activity, l)))
+        {
+            if (isMeant(l))
+            {
+                groups[activity].Add(l);
+            }
+        }
+
+        return [.. groups.Select(group => group.ToArray())];
+    }
+
+    // By start, moments before the work that begins with them; what has the same times is told apart by who waits for whom.
+    private int[] OrderOf(Network network, Schedule plan)
+    {
+        var sequence = GenerationOrder.Of(new Frame(network)).Sequence;
+        var rank = new int[Count];
+        for (var i = 0; i < Count; i++)
+        {
+            rank[sequence[i]] = i;
+        }
+
+        return
+        [
+            .. Enumerable.Range(0, Count)
+                .OrderBy(i => TimeOf(i).Start)
+                .ThenBy(i => TimeOf(i).End)
+                .ThenBy(i => rank[i]),
+        ];
+
+        Placement TimeOf(int i)
+        {
+            if (IsDoneIn(plan, i))
+            {
+                return plan.Placements[i];
+            }
+
+            var before = plan.Placements[Links[AskedBy[i]].To].Start;
+            return new Placement(before, before);
+        }
+    }
+}
