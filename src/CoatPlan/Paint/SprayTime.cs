@@ -47,12 +47,18 @@ public static class SprayTime
         if (coats.IsDefaultOrEmpty || coats.Any(coat => coat.Product != coats[0].Product))
             throw new ArgumentException("one coat of one product on one or more surfaces", nameof(coats));
 
-        var rate = Rate(coats[0].On.Label.Method, coats[0].IsMist, catalogue);
-        var opened = WholePackages.For(coats.Sum(coat => coat.Packages));
-        var opening = opened * rate.MinutesPerPackage * (1 + catalogue.Figures.Share("rest").DecimalFractions);
+        var opening = OfOpening(coats[0].On.Label.Method, coats[0].IsMist, coats.Sum(coat => coat.Packages), catalogue);
         var pieces = coats.Aggregate(Duration.Zero, (sum, coat) => sum + coat.Hands);
-        return Duration.FromMinutes(Math.Ceiling((pieces + WholeSeconds(opening)).TotalMinutes));
+        return Duration.FromMinutes(Math.Ceiling((pieces + opening).TotalMinutes));
     }
+
+    /// <summary>Hands-on time of opening, shaking and clearing packages for one coat, rest included.</summary>
+    /// <param name="method">How it goes on.</param>
+    /// <param name="mist">Whether it is a mist coat.</param>
+    /// <param name="packages">Packages that the coat takes; those begun count whole.</param>
+    /// <param name="catalogue">Rates of opening, and rest.</param>
+    internal static Duration OfOpening(CoatingMethod method, bool mist, double packages, Catalogue catalogue) =>
+        WholeSeconds(WholePackages.For(packages) * Rate(method, mist, catalogue).MinutesPerPackage * (1 + catalogue.Figures.Share("rest").DecimalFractions));
 
     /// <summary>The rate of a way of putting paint on; a mist coat from a can or a gun has its own.</summary>
     /// <param name="method">How it goes on.</param>

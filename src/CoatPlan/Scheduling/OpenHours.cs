@@ -84,8 +84,9 @@ public sealed class OpenHours
         return i == openings.Length ? openBefore[i] : openBefore[i] + Math.Max(0, minute - openings[i].Opens);
     }
 
-    // The first opening that closes after the minute.
-    private int IndexAt(int minute)
+    /// <summary>The index of the first opening that closes after a minute; the number of openings where none does.</summary>
+    /// <param name="minute">The minute.</param>
+    public int IndexAt(int minute)
     {
         var low = 0;
         var high = openings.Length;

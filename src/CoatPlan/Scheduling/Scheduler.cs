@@ -41,6 +41,18 @@ public static class Scheduler
         return Search.Run(frame, heads, Math.Max(heads.Finish, load.Minute), effort, preference);
     }
 
+    /// <summary>A minute before which no schedule finishes; the horizon where none does.</summary>
+    /// <param name="network">The network.</param>
+    /// <param name="load">For each activity, the minutes of its resources that it takes, 0 or more, where that is less than its work.</param>
+    /// <exception cref="ArgumentException">The network names something it does not contain, or has a figure outside its range.</exception>
+    public static int EarliestFinish(Network network, ImmutableArray<double> load)
+    {
+        ArgumentNullException.ThrowIfNull(network);
+        var frame = new Frame(network);
+        var heads = Heads.Of(frame);
+        return heads.Blockage is null ? Math.Min(network.Horizon, Math.Max(heads.Finish, LoadBound.Of(frame, heads, load).Minute)) : network.Horizon;
+    }
+
     /// <summary>What <see cref="WhyNotEarlier"/> and <see cref="Slack"/> say, in one look.</summary>
     /// <param name="network">The network of the schedule.</param>
     /// <param name="schedule">A schedule of that network.</param>

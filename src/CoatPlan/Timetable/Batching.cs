@@ -55,6 +55,13 @@ internal sealed class Batching
         ];
     }
 
+    /// <summary>The surfaces of a batch in batches of their own, in which they keep its name with their id.</summary>
+    public ImmutableArray<Batch> Apart(Batch batch) =>
+        [.. batch.Surfaces.Select(id => Make(batch.Name + "/" + id, batch.Station, batch.System, batch.Stays, [id]))];
+
+    /// <summary>How long opening so many packages takes, those begun counted whole.</summary>
+    public Duration Opening(CoatTask coat, double packages) => SprayTime.OfOpening(coat.Label.Method, coat.Mist, packages, catalogue);
+
     private static string Name(SurfaceGroup group, int index) =>
         index == 0 ? group.Id : FormattableString.Invariant($"{group.Id}-{index + 1}");
 
@@ -119,6 +126,8 @@ internal sealed class Batching
         together.Any(coat => coat.Volume is null) ? null : Volume.FromMilliliters(together.Sum(coat => coat.Volume!.Value.Milliliters)),
         together.Any(coat => coat.Mass is null) ? null : Mass.FromGrams(together.Sum(coat => coat.Mass!.Value.Grams)))
     {
+        Packages = together.Sum(coat => coat.Packages),
+        HandsOnPieces = together.Aggregate(Duration.Zero, (sum, coat) => sum + coat.Hands),
         FilmShare = done.FilmShare(together[0].On.Label, together[0].Layer, together[0].Coat, [.. together.Select(coat => coat.Surface)]),
     };
 

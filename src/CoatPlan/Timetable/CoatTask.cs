@@ -18,6 +18,12 @@ internal sealed record CoatTask(
     /// <summary>Its film over the label's film of one coat, where it was read thicker than that; else 1.</summary>
     public double FilmShare { get; init; } = 1;
 
+    /// <summary>Hands-on time without opening packages, which depends on how the surfaces are batched.</summary>
+    public required Duration HandsOnPieces { get; init; }
+
+    /// <summary>Packages that it takes, not rounded.</summary>
+    public required double Packages { get; init; }
+
     /// <summary>Whether this is a mist coat.</summary>
     public bool Mist => Coat == 0;
 

@@ -32,7 +32,7 @@ public static class Timetabling
     }
 
     /// <summary>Dates a job that was arranged.</summary>
-    internal static DatedJob Date(Settled settled) => Dated(settled.Arranged, settled.Place);
+    internal static DatedJob Date(Settled settled) => Dated(settled.Arranged, settled.Place, settled.Bound);
 
     /// <summary>The same before it is put into dates: what else asks after a job's network, such as a chance, takes it from here.</summary>
     internal static Settled Settle(Job job, Sequence sequence, Coats coats, PlaceClimate climate, Catalogue catalogue, SearchDepth depth)
@@ -58,15 +58,16 @@ public static class Timetabling
         var first = batching.Batches(place.Stations);
         place = place with { ClearingMinutes = PurgeTimes.ClearingMinutes(job, first.SelectMany(batch => batch.Coats), catalogue) };
 
-        return WithHeater(first, place, batching, climate, catalogue, depth);
+        var (arranged, settled, offs) = WithHeater(first, place, batching, climate, catalogue, depth);
+        return new Settled(arranged, settled, offs) { Bound = () => FinishBound.Of(first, batching, place) };
     }
 
-    private static Settled WithHeater(
+    private static (Arranged Arranged, Workplace Place, ImmutableArray<HeaterOff> Offs) WithHeater(
         ImmutableArray<Batch> first, Workplace place, Batching batching, PlaceClimate climate, Catalogue catalogue, SearchDepth depth)
     {
         var arranged = Arrangement.Arrange(first, place, batching.Halve, depth);
         if (!climate.HasOpenHeater)
-            return new Settled(arranged, place, []);
+            return (arranged, place, []);
 
         var offs = HeaterOffs(arranged, place);
         for (var round = 0; round < HeaterRounds; round++)
@@ -75,13 +76,13 @@ public static class Timetabling
             arranged = Arrangement.Again(arranged, place, batching.Halve, depth);
             var next = HeaterOffs(arranged, place);
             if (HeaterHours.Cover(offs, next))
-                return new Settled(arranged, place, offs);
+                return (arranged, place, offs);
             offs = HeaterHours.Union(offs, next);
         }
 
         var never = new HeaterOff(offs.IsEmpty ? 0 : offs.Min(off => off.From));
         place = place with { AirAround = new AirAround(climate.WithHeaterOff([never]), place.Job, catalogue) };
-        return new Settled(Arrangement.Again(arranged, place, batching.Halve, depth), place, [never]);
+        return (Arrangement.Again(arranged, place, batching.Halve, depth), place, [never]);
     }
 
     private static ImmutableArray<HeaterOff> HeaterOffs(Arranged arranged, Workplace place) =>
@@ -95,7 +96,7 @@ public static class Timetabling
                 place.AirAround.Of(pair.node.Coat!.Surfaces).Reaches(pair.node.Coat, FilmStage.Touch, pair.at.Value.End) + place.ClearingMinutes)),
     ];
 
-    private static DatedJob Dated(Arranged arranged, Workplace place)
+    private static DatedJob Dated(Arranged arranged, Workplace place, Func<int> bound)
     {
         var steps = Dating.Steps(arranged, place);
         var finish = steps.IsEmpty ? (LocalDateTime?)null : steps.Max(step => step.End);
@@ -106,14 +107,11 @@ public static class Timetabling
             Steps = steps,
             Finish = finish,
             InService = whole && coats.Length > 0 ? coats.Max(step => step.ServiceAt) : null,
-            LowerBound = LowerBound(arranged, place, finish),
+            LowerBound = finish is { } end ? LocalDateTime.Min(place.Clock.At(bound()), end) : null,
             Reasons = Reasons(arranged, place, finish),
             Spans = Spans(place, finish),
         };
     }
-
-    private static LocalDateTime? LowerBound(Arranged arranged, Workplace place, LocalDateTime? finish) =>
-        finish is { } end ? LocalDateTime.Min(place.Clock.At(arranged.Outcome.LowerBound), end) : null;
 
     private static ImmutableArray<string> Reasons(Arranged arranged, Workplace place, LocalDateTime? finish)
     {
