@@ -26,6 +26,7 @@ internal sealed class LocalSearch
     private int[] bestRanks = [];
     private int[] bestWindows = [];
     private Worth bestWorth;
+    private bool prefers;
     private int mostPlaced = -1;
 
     public LocalSearch(Frame frame, GenerationOrder order, Heads heads, Func<Schedule, long>? preference)
@@ -110,6 +111,18 @@ internal sealed class LocalSearch
         return passes;
     }
 
+    /// <summary>From here on the finish is no longer brought in: of schedules that finish together the preferred one is looked for.</summary>
+    public void Prefer()
+    {
+        if (Best is null)
+        {
+            return;
+        }
+
+        prefers = true;
+        bestWorth = Worth.Of(Best, preference);
+    }
+
     /// <summary>Takes over a schedule from elsewhere, if it is better, and the order in which it starts activities.</summary>
     public void Adopt(Schedule schedule)
     {
@@ -140,7 +153,7 @@ internal sealed class LocalSearch
 
     private void Consider(Schedule schedule, int[] ranks, int[] windows)
     {
-        var worth = Worth.Of(schedule, preference);
+        var worth = Worth.Of(schedule, prefers ? preference : null);
         if (Best is null || worth.CompareTo(bestWorth) < 0)
         {
             Best = schedule;

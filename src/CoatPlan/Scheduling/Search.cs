@@ -40,7 +40,8 @@ internal static class Search
         }
 
         passes -= local.Improve(passes, lowerBound);
-        local.Improve(Math.Min(passes, preference is null ? share : passes), -1);
+        local.Prefer();
+        local.Improve(Math.Max(Math.Min(passes, share), preference is null ? 0 : share), -1);
         return Answer(
             frame,
             local,
