@@ -1,4 +1,5 @@
 using System.Text;
+using CoatPlan.Sheets.Calendar;
 using CoatPlan.Sheets.Content;
 using CoatPlan.Sheets.Pdf;
 using CoatPlan.Sheets.Text;
@@ -8,7 +9,7 @@ namespace CoatPlan.App;
 /// <summary>Writes the sheets of a plan into a folder.</summary>
 internal static class SheetFiles
 {
-    /// <summary>Writes every sheet as PDF and as text.</summary>
+    /// <summary>Writes every sheet as PDF and as text, and the steps as a calendar.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="folder">The folder; made where it does not exist.</param>
     /// <param name="paper">The paper.</param>
@@ -27,6 +28,8 @@ internal static class SheetFiles
                 written.Add(Put(folder, $"{sheet.Name}.txt", Encoding.UTF8.GetBytes(TextSheet.Write(sheet))));
             }
 
+            if (PlanCalendar.Write(plan) is { } calendar)
+                written.Add(Put(folder, "calendar.ics", Encoding.UTF8.GetBytes(calendar)));
             return written.ToImmutable();
         }
         catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)

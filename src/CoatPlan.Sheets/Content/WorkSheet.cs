@@ -52,11 +52,12 @@ public static class WorkSheet
         {
             yield return new Heading(PlanWords.Day(day.Key));
             foreach (var step in day)
-                yield return Step(step, plan, words);
+                yield return StepOf(step, plan, words);
         }
     }
 
-    private static WorkStep Step(PlanStep step, Plan plan, PlanWords words)
+    /// <summary>What the sheet says of one step.</summary>
+    internal static WorkStep StepOf(PlanStep step, Plan plan, PlanWords words)
     {
         var station = step.Station is { } number ? $"Station {number}: " : "";
         return new WorkStep(

@@ -153,6 +153,9 @@ public sealed class PlanCommandTests
         written.Length.ShouldBe(Directory.GetFiles(first).Length);
         written.ShouldContain(path => path.EndsWith(".pdf"));
         written.ShouldContain(path => path.EndsWith(".txt"));
+        written.ShouldContain(path => path.EndsWith("calendar.ics"));
+        foreach (var path in written.Where(path => path.EndsWith(".ics", StringComparison.Ordinal)))
+            File.ReadAllBytes(path).ShouldBe(File.ReadAllBytes(Path.Combine(second, Path.GetFileName(path))));
         foreach (var path in written.Where(path => path.EndsWith(".txt", StringComparison.Ordinal)))
             File.ReadAllText(path).ShouldBe(File.ReadAllText(Path.Combine(second, Path.GetFileName(path))));
         foreach (var path in written.Where(path => path.EndsWith(".pdf", StringComparison.Ordinal)))
