@@ -19,6 +19,9 @@ public sealed record Plan
     /// <summary>How quantities are printed; never how they are held.</summary>
     public PrintUnits Units { get; init; } = PrintUnits.Us;
 
+    /// <summary>ISO 4217 code of the currency in which its prices are.</summary>
+    public string Currency { get; init; } = JobDefaults.Currency;
+
     /// <summary>Local wall time before which nothing is planned.</summary>
     public required LocalDateTime Start { get; init; }
 

@@ -4,6 +4,7 @@ using CoatPlan.Cautions;
 using CoatPlan.Climate;
 using CoatPlan.Composition;
 using CoatPlan.Explanations;
+using CoatPlan.Jobs;
 using CoatPlan.Paint;
 using CoatPlan.Plans;
 using CoatPlan.Prep;
@@ -73,6 +74,7 @@ public static class Planner
         {
             Job = job.Name,
             Units = job.Units,
+            Currency = job.Prices?.Currency ?? JobDefaults.Currency,
             Start = job.Start,
             Finish = dated.Finish,
             InService = dated.InService,
