@@ -1,6 +1,7 @@
 using System.Text;
 using CoatPlan.Sheets.Calendar;
 using CoatPlan.Sheets.Content;
+using CoatPlan.Sheets.Csv;
 using CoatPlan.Sheets.Pdf;
 using CoatPlan.Sheets.Text;
 
@@ -9,7 +10,7 @@ namespace CoatPlan.App;
 /// <summary>Writes the sheets of a plan into a folder.</summary>
 internal static class SheetFiles
 {
-    /// <summary>Writes every sheet as PDF and as text, and the steps as a calendar.</summary>
+    /// <summary>Writes every sheet as PDF and as text, the steps as a calendar, and the lists as CSV.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="folder">The folder; made where it does not exist.</param>
     /// <param name="paper">The paper.</param>
@@ -30,6 +31,8 @@ internal static class SheetFiles
 
             if (PlanCalendar.Write(plan) is { } calendar)
                 written.Add(Put(folder, "calendar.ics", Encoding.UTF8.GetBytes(calendar)));
+            written.Add(Put(folder, "shopping-list.csv", Marked(ShoppingList.Write(plan))));
+            written.Add(Put(folder, "steps.csv", Marked(StepList.Write(plan))));
             return written.ToImmutable();
         }
         catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
@@ -37,6 +40,9 @@ internal static class SheetFiles
             throw new BadInputException($"{folder}: cannot be written to: {exception.Message.ReplaceLineEndings(" ")}");
         }
     }
+
+    // Spreadsheets take a file without the mark for one in the machine's old code page, and names in other scripts come out broken.
+    private static byte[] Marked(string text) => [.. Encoding.UTF8.Preamble, .. Encoding.UTF8.GetBytes(text)];
 
     private static string Put(string folder, string name, byte[] content)
     {
