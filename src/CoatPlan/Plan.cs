@@ -79,6 +79,12 @@ public sealed record Plan
     /// <summary>The labels as planned with, by product key, for the sheets.</summary>
     public ImmutableArray<PlanLabel> Labels { get; init; } = [];
 
+    /// <summary>Why somebody has nothing to do, for every such stretch of the working hours from the start (or <c>as-of</c>) to the finish.</summary>
+    public ImmutableArray<PlanIdle> Idle { get; init; } = [];
+
+    /// <summary>The moments at which the whole job can stop for a week without rework, in order.</summary>
+    public ImmutableArray<PlanRestPoint> RestPoints { get; init; } = [];
+
     /// <summary>When somebody may work, from the start to the finish, set-up and put-away included.</summary>
     public ImmutableArray<PlanSpan> OpenHours { get; init; } = [];
 

@@ -59,6 +59,8 @@ public static class PlanJson
         WriteEach(json, "cautions", plan.Cautions, WriteCaution);
         WriteEach(json, "warnings", plan.Warnings, WriteWarning);
         WriteQuote(json, plan.Quote);
+        WriteEach(json, "idle", plan.Idle, WriteIdle);
+        WriteEach(json, "restPoints", plan.RestPoints, WriteRestPoint);
         json.WriteEndObject();
     }
 
@@ -105,6 +107,7 @@ public static class PlanJson
         WriteNumber(json, "dewPointC", step.DewPointC, TemperatureDecimals);
         WriteNumber(json, "humidity", step.Humidity, ShareDecimals);
         WriteTime(json, "lastSafeStart", step.LastSafeStart);
+        json.WriteString("afterLastSafeStart", step.AfterLastSafeStart);
         json.WriteString("why", step.Why);
         json.WriteString("waitsFor", step.WaitsFor);
         json.WriteNumber("slackMin", step.SlackMin);
@@ -132,6 +135,22 @@ public static class PlanJson
         WriteNumber(json, "labelMin", wait.LabelMin, AmountDecimals);
         WriteNumber(json, "leastMin", wait.LeastMin, AmountDecimals);
         WriteNumber(json, "mostMin", wait.MostMin, AmountDecimals);
+    }
+
+    private static void WriteIdle(Utf8JsonWriter json, PlanIdle idle)
+    {
+        WriteTime(json, "from", idle.From);
+        WriteTime(json, "to", idle.To);
+        WriteWhole(json, "station", idle.Station);
+        json.WriteNumber("people", idle.People);
+        json.WriteString("why", idle.Why);
+    }
+
+    private static void WriteRestPoint(Utf8JsonWriter json, PlanRestPoint point)
+    {
+        json.WriteString("after", point.After);
+        WriteTime(json, "at", point.At);
+        json.WriteString("why", point.Why);
     }
 
     private static void WriteSupply(Utf8JsonWriter json, PlanSupply supply)

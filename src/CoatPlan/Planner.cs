@@ -94,6 +94,8 @@ public static class Planner
             Quote = PlanQuotes.Of(quote),
             Masks = PlanMasks.Of(job),
             Labels = PlanLabels.Of(labels),
+            Idle = PlanWhys.Idle(dated),
+            RestPoints = PlanWhys.RestPoints(dated),
             OpenHours = [.. dated.Spans.Select(span => new PlanSpan(span.From, span.To))],
         };
         return (plan, new Workings

@@ -35,6 +35,7 @@ internal static class PlanSteps
         DewPointC = step.Conditions.DewPoint.DegreesCelsius,
         Humidity = step.Conditions.Humidity.DecimalFractions,
         LastSafeStart = step.LastSafeStart,
+        AfterLastSafeStart = step.AfterLastSafeStart,
         Why = step.Why,
         WaitsFor = step.WaitsFor,
         SlackMin = step.SlackMinutes,

@@ -73,6 +73,9 @@ public sealed record PlanStep
     /// <summary>Coats: the latest start that still meets windows, light and dew; null elsewhere.</summary>
     public LocalDateTime? LastSafeStart { get; init; }
 
+    /// <summary>Coats: what a start after <see cref="LastSafeStart"/> would meet; null elsewhere and where the coat is on already.</summary>
+    public string? AfterLastSafeStart { get; init; }
+
     /// <summary>Why it is done.</summary>
     public required string Why { get; init; }
 

@@ -18,6 +18,12 @@ public sealed record DatedJob
     /// <summary>Why there is no plan that meets what was asked; empty where there is one.</summary>
     public required ImmutableArray<string> Reasons { get; init; }
 
+    /// <summary>Why somebody has nothing to do, for every such stretch of the working hours from the start or <c>as-of</c> to the finish.</summary>
+    public ImmutableArray<IdleStretch> Idle { get; init; } = [];
+
+    /// <summary>The moments at which the whole job can stop for a week without rework, in order.</summary>
+    public ImmutableArray<RestPoint> RestPoints { get; init; } = [];
+
     /// <summary>Working spans from the job's start to a day after its finish, set-up and put-away included.</summary>
     public required ImmutableArray<(LocalDateTime From, LocalDateTime To)> Spans { get; init; }
 }

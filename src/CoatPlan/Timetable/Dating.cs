@@ -45,7 +45,11 @@ internal static class Dating
         var air = place.AirAround.Of(SurfacesOf(node));
         var links = incoming
             .Where(pair => outcome.Placed[indexOf[pair.Link.Link.From]] is not null)
-            .Select(pair => (pair.Link, From: drawn.Nodes[indexOf[pair.Link.Link.From]], At: outcome.Placed[indexOf[pair.Link.Link.From]]!.Value))
+            .Select(pair => new PlacedLink(
+                pair.Link,
+                drawn.Nodes[indexOf[pair.Link.Link.From]],
+                outcome.Placed[indexOf[pair.Link.Link.From]]!.Value,
+                WaitWords.InUse(arranged, pair.Index)))
             .ToArray();
 
         var step = new DatedStep
@@ -75,14 +79,10 @@ internal static class Dating
         return node.Coat is { } coat ? Coated(step, coat, links, air, placement, place) : step;
     }
 
-    private static DatedStep Coated(
-        DatedStep step,
-        CoatTask coat,
-        (WorkLink Link, WorkNode From, Placement At)[] links,
-        SurfaceAir air,
-        Placement placement,
-        Workplace place) =>
-        step with
+    private static DatedStep Coated(DatedStep step, CoatTask coat, PlacedLink[] links, SurfaceAir air, Placement placement, Workplace place)
+    {
+        var last = LastSafe.Of(coat, placement, links, place);
+        return step with
         {
             Label = coat.Label,
             Layer = coat.Layer,
@@ -90,16 +90,18 @@ internal static class Dating
             Of = coat.Of,
             Volume = coat.Volume,
             Mass = coat.Mass,
-            LastSafeStart = place.Clock.At(LastSafeStart(coat, links, air, placement, place)),
+            LastSafeStart = place.Clock.At(last.Minute),
+            AfterLastSafeStart = step.Done ? null : last.Then,
             TouchAt = air.Reaches(coat, FilmStage.Touch, placement.End),
             HandleAt = air.Reaches(coat, FilmStage.Handle, placement.End),
             ServiceAt = place.Clock.At(air.ReachesService(coat, placement.End)),
         };
+    }
 
     private static ImmutableArray<string> SurfacesOf(WorkNode node) => node.Operation?.Surfaces ?? node.Coat!.Surfaces;
 
     // Two links between the same steps are one wait to a person: the tighter side of each.
-    private static ImmutableArray<DatedWait> Waits(IEnumerable<(WorkLink Link, WorkNode From, Placement At)> links) =>
+    private static ImmutableArray<DatedWait> Waits(PlacedLink[] links) =>
     [
         .. links
             .Where(link => !link.From.IsMilestone)
@@ -108,27 +110,11 @@ internal static class Dating
                 group.Key.Id,
                 group.Key.Stage,
                 group.Max(link => link.Link.LabelMinutes),
-                group.Max(link => LeastMinutes(link.Link, link.At)),
-                group.Min(link => MostMinutes(link.Link, link.At)))),
+                group.Max(LeastMinutes),
+                group.Min(MostMinutes))),
     ];
 
-    private static double? LeastMinutes(WorkLink link, Placement from) => Math.Max(0, link.Link.Windows[0].Least.After(from) - from.End);
+    private static double? LeastMinutes(PlacedLink link) => Math.Max(0, link.Window.Least.After(link.At) - link.At.End);
 
-    private static double? MostMinutes(WorkLink link, Placement from) => link.Link.Windows[0].Most is { } most ? most.After(from) - from.Start : null;
-
-    private static int LastSafeStart(
-        CoatTask coat, (WorkLink Link, WorkNode From, Placement At)[] links, SurfaceAir air, Placement placement, Workplace place)
-    {
-        var work = placement.End - placement.Start;
-        var latest = air.LastStart(coat, work, placement.Start);
-        foreach (var (link, _, at) in links)
-        {
-            if (link.Link.Windows[0].Most is { } most)
-                latest = Math.Min(latest, most.After(at));
-        }
-
-        foreach (var opening in place.Hours.Openings.Where(opening => opening.Opens <= placement.Start && placement.Start < opening.Closes))
-            latest = Math.Min(latest, opening.Closes - work);
-        return Math.Max(latest, placement.Start);
-    }
+    private static double? MostMinutes(PlacedLink link) => link.Window.Most is { } most ? most.After(link.At) - link.At.Start : null;
 }

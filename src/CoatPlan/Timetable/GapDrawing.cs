@@ -52,7 +52,8 @@ internal sealed class GapDrawing
     /// <summary>The windows of a film for the next coat: its recoat windows under its own product, its topcoat windows under another.</summary>
     public static ImmutableArray<CoatWindow> WindowsBetween(CoatTask film, CoatTask next) => Windows.Of(film.Label, Over(film, next));
 
-    private static RecoatGap Over(CoatTask film, CoatTask next) => film.Label.Key == next.Label.Key ? RecoatGap.Itself : RecoatGap.Another;
+    /// <summary>Whether a film is followed by its own product or another.</summary>
+    public static RecoatGap Over(CoatTask film, CoatTask next) => film.Label.Key == next.Label.Key ? RecoatGap.Itself : RecoatGap.Another;
 
     private ImmutableArray<Prep.Operation> BetweenLayers(CoatTask film, CoatTask next) =>
         next.Layer == film.Layer + 1 ? place.Sequence.BetweenLayers(next.Surfaces, batch.Name, film.Layer) : [];

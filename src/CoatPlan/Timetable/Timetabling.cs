@@ -109,6 +109,8 @@ public static class Timetabling
             InService = whole && coats.Length > 0 ? coats.Max(step => step.ServiceAt) : null,
             LowerBound = finish is { } end ? LocalDateTime.Min(place.Clock.At(bound()), end) : null,
             Reasons = Reasons(arranged, place, finish),
+            Idle = IdleHours.Of(arranged, steps, place),
+            RestPoints = RestPoints.Of(arranged, steps, place),
             Spans = Spans(place, finish),
         };
     }

@@ -26,11 +26,11 @@ internal static class WaitWords
         return reason.Kind switch
         {
             ReasonKind.Release => "Starts as soon as the job does.",
-            ReasonKind.LeastWait or ReasonKind.MostWait when reason.Link is { } link => OfLink(node.Id, drawn, drawn.Links[link], outcome, place),
+            ReasonKind.LeastWait or ReasonKind.MostWait when reason.Link is { } link => OfLink(node.Id, arranged, link, place),
             ReasonKind.Resource or ReasonKind.Capacity => OfResource(reason, drawn),
-            ReasonKind.Hours => "Waits for working hours that leave room for it.",
+            ReasonKind.Hours => OfHours(node, outcome.Placed[index]!.Value, place),
             ReasonKind.StartRule when node.Coat is { } coat => place.AirAround.Of(coat.Surfaces).WhyNot(coat, node.Activity.Work, outcome.Placed[index]!.Value.Start - 1, place.Clock, place.Format),
-            ReasonKind.Avoidance => $"Waits until {TitleOf(reason.Other, drawn)} leaves neither wet film, dust nor vapour in the way.",
+            ReasonKind.Avoidance => OfAvoidance(node, reason.Other, drawn),
             _ => "Placed where its own windows and those of the steps after it can be kept.",
         };
     }
@@ -63,24 +63,67 @@ internal static class WaitWords
         return $"The earliest finish found is {Moment(finish)}, {Words((int)late)} after the {Moment(asked)} asked for (finish-by): a later finish-by, more hours, another person or warmer air would bring it in.";
     }
 
-    private static string OfLink(string id, WorkNetwork drawn, WorkLink link, Outcome outcome, Workplace place)
+    /// <summary>The window of a link that is in use.</summary>
+    public static Window InUse(Arranged arranged, int link) =>
+        arranged.Drawn.Links[link].Link.Windows[Math.Max(0, arranged.Outcome.Schedule?.WindowInUse[link] ?? 0)];
+
+    /// <summary>What a link makes a step wait for, or keeps it close to.</summary>
+    public static string OfLink(string id, Arranged arranged, int index, Workplace place)
     {
+        var (drawn, link) = (arranged.Drawn, arranged.Drawn.Links[index]);
         var from = drawn.Nodes.First(node => node.Id == link.Link.From);
         if (from.IsMilestone)
-            return "Waits until this kind of work is done on every surface.";
+            return OfMilestone(from, arranged);
         if (link.Link.From == id)
             return KeptClose(drawn, link);
 
-        var at = outcome.Placed[drawn.Nodes.IndexOf(from)]!.Value;
-        var least = link.Link.Windows[0].Least.After(at);
+        var at = arranged.Outcome.Placed[drawn.Nodes.IndexOf(from)]!.Value;
+        var least = InUse(arranged, index).Least.After(at);
         var wait = least - at.End;
         if (wait <= 0)
             return $"Follows {Named(from)}.";
 
         var until = Moment(place.Clock.At(least));
         return link.Stage == FilmStage.Done
-            ? $"Not before {until}: {Words(wait)} after {Named(from)}, until {from.Operation?.Wait.Why ?? "it has dried"}."
+            ? $"Not before {until}: {Words(wait)} after {Named(from)}, for {from.Operation?.Wait.Why ?? "what it left to dry"}."
             : $"Not before {until}: {StageWords.Of(link.Stage)} {Words(wait)} after {Named(from)} (label {Words((int)Math.Ceiling(link.LabelMinutes ?? 0))}).";
+    }
+
+    // The step that a point waits for is the last of those that lead to it.
+    private static string OfMilestone(WorkNode point, Arranged arranged)
+    {
+        var drawn = arranged.Drawn;
+        var leading = drawn.Links.Where(link => link.Link.To == point.Id).Select(link => link.Link.From).ToHashSet(StringComparer.Ordinal);
+        var last = Enumerable.Range(0, drawn.Nodes.Length)
+            .Where(index => leading.Contains(drawn.Nodes[index].Id) && !drawn.Nodes[index].IsMilestone)
+            .MaxBy(index => arranged.Outcome.Placed[index]?.End ?? int.MinValue);
+        return leading.Count == 0
+            ? "Waits until this kind of work is done on every surface."
+            : $"Waits until this kind of work is done on every surface: {Named(drawn.Nodes[last])} is the last of it.";
+    }
+
+    private static string OfHours(WorkNode node, Placement at, Workplace place)
+    {
+        var before = place.Hours.Openings.LastOrDefault(opening => opening.Closes <= at.Start);
+        if (before.Closes <= before.Opens)
+            return "Starts as soon as the working hours do.";
+
+        return before.Closes - before.Opens >= node.Activity.Work
+            ? $"Waits for the working hours from {Moment(place.Clock.At(at.Start))}: those before, until {Moment(place.Clock.At(before.Closes))}, leave no room for its {Words(node.Activity.Work)}."
+            : $"Waits for working hours that leave room for its {Words(node.Activity.Work)}.";
+    }
+
+    private static string OfAvoidance(WorkNode node, string? other, WorkNetwork drawn)
+    {
+        var there = drawn.Nodes.FirstOrDefault(known => known.Id == other);
+        return (node.Operation, there?.Coat) switch
+        {
+            ({ HotWork: true, MakesDust: false }, not null) => $"No flame or spark while vapour of {TitleOf(other, drawn)} is in the air.",
+            ({ MakesDust: true }, not null) => $"Nothing may make dust while {TitleOf(other, drawn)} takes dust.",
+            (null, not null) => $"Nothing else is sprayed while {TitleOf(other, drawn)} takes dust.",
+            (null, null) => $"Nothing is sprayed while {TitleOf(other, drawn)} makes dust.",
+            _ => $"Waits until {TitleOf(other, drawn)} leaves neither wet film, dust nor vapour in the way.",
+        };
     }
 
     // The step itself could be earlier, but then a later one would miss the window that counts from it.
@@ -106,7 +149,8 @@ internal static class WaitWords
 
     private static string Words(int minutes) => QuantityFormat.Duration(Duration.FromMinutes(minutes));
 
-    private static string Named(WorkNode node) =>
+    /// <summary>A step by its title and batch.</summary>
+    public static string Named(WorkNode node) =>
         node.IsMilestone ? "the work before it"
         : node.Batch is { } batch ? $"“{Titles.Of(node)}” ({batch.Name})"
         : $"“{Titles.Of(node)}”";

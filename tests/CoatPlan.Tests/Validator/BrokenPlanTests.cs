@@ -23,6 +23,9 @@ public class BrokenPlanTests
         ["sanding that is said to make no dust"] = (Rules.DustDenied, plan => plan.Set("derust", "makesDust", false)),
         ["two people where there is one"] = (Rules.TooManyPeople, plan => plan.ForJob("people: 2", "people: 1")),
         ["three people where there are two"] = (Rules.TooManyPeople, plan => plan.Set("refit", "people", 3)),
+        ["an idle hour that is not told"] = (Rules.IdleDoesNotAddUp, plan => plan.SetPlan("idle", new JsonArray())),
+        ["a rest while a coat is in hand"] = (Rules.RestInHand, plan => plan.SetPlan("restPoints", new JsonArray(Rest("a-black-1", "2027-05-15T11:01:00")))),
+        ["a rest with the tape on"] = (Rules.RestInHand, plan => plan.SetPlan("restPoints", new JsonArray(Rest("tack", (string)plan.Step("tack")["end"]!)))),
         ["a coat across a closed span"] = (Rules.CoatAcrossBreak, plan => plan.Move("a-black-2", "11:48", "12:02").Set("a-black-2", "handsMin", 14)
             .SetPlan("inService", "2027-05-17T12:02:00")),
         ["work while nobody is there"] = (Rules.OutsideHours, plan => plan.Move("unmask", "12:30", "12:35")),
@@ -113,6 +116,8 @@ public class BrokenPlanTests
         ["outside the limits before it is dry to touch"] = (Rules.LimitsBeforeTouch, plan => plan.InADailyGarage()
             .ForJob("limits: {air: 50-90 °F, surface: 50-90 °F, humidity: 85 %, above-dew: 3 °C}\nsystems", "limits: {air: 0-20.04 °C, surface: 50-90 °F, humidity: 85 %, above-dew: 3 °C}\nsystems")),
     };
+
+    private static JsonObject Rest(string after, string at) => new() { ["after"] = after, ["at"] = at, ["why"] = "nothing is in hand" };
 
     public static TheoryData<string> Names => [.. s_broken.Keys];
 

@@ -50,6 +50,8 @@ internal sealed partial class CrewHours
         return result;
     }
 
+    public double SetUp => _setUp;
+
     /// <summary>The spans in which hands may work and that touch the time asked for, in order, those that meet joined.</summary>
     public ImmutableArray<Span> Touching(double from, double to)
     {

@@ -25,6 +25,8 @@ public static class PlanValidator
         [
             .. IdentityRules.Check(test),
             .. HoursRules.Check(test),
+            .. IdleRules.Check(test),
+            .. RestRules.Check(test),
             .. WaitRules.Check(test),
             .. CoatRules.Check(test),
             .. DustRules.Check(test),

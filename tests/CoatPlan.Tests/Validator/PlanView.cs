@@ -42,6 +42,12 @@ internal sealed record PlannedStep
 /// <summary>A row of a plan's supplies.</summary>
 internal sealed record PlannedSupply(string Product, double AreaCoatsM2, int Cans, int Low, int High, int Buy, double? Price, string Basis);
 
+/// <summary>A stretch in which people have nothing to do.</summary>
+internal sealed record PlannedIdle(int Station, double From, double To, int People);
+
+/// <summary>A moment at which the whole job is said to be able to stop.</summary>
+internal sealed record PlannedRest(string After, double At);
+
 /// <summary>A plan as its JSON says it.</summary>
 internal sealed record PlanView
 {
@@ -54,6 +60,9 @@ internal sealed record PlanView
     public required ImmutableArray<PlannedSurface> Surfaces { get; init; }
     public required ImmutableArray<PlannedStep> Steps { get; init; }
     public required ImmutableArray<PlannedSupply> Supplies { get; init; }
+    /// <summary>Null where the plan says nothing of idle hours.</summary>
+    public ImmutableArray<PlannedIdle>? Idle { get; init; }
+    public ImmutableArray<PlannedRest> Rests { get; init; } = [];
     public required JsonElement Root { get; init; }
 
     public static PlanView Read(JsonElement plan)
@@ -79,6 +88,12 @@ internal sealed record PlanView
                     Text(item, "product")!, Number(item, "areaCoatsM2")!.Value, Whole(item, "cans")!.Value, Whole(item, "cansLow")!.Value,
                     Whole(item, "cansHigh")!.Value, Whole(item, "buy")!.Value, Number(item, "price"), Text(item, "basis")!)),
             ],
+            Idle = plan.TryGetProperty("idle", out var idle)
+                ? [.. idle.EnumerateArray().Select(item => new PlannedIdle(Whole(item, "station") ?? 0, Time(item, "from")!.Value, Time(item, "to")!.Value, Whole(item, "people")!.Value))]
+                : null,
+            Rests = plan.TryGetProperty("restPoints", out var rests)
+                ? [.. rests.EnumerateArray().Select(item => new PlannedRest(Text(item, "after")!, Time(item, "at")!.Value))]
+                : [],
             Root = plan,
         };
     }

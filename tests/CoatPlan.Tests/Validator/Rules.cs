@@ -16,6 +16,8 @@ public static class Rules
     public const string CoatAcrossBreak = "coat-across-break";
     public const string TooManyPeople = "too-many-people";
     public const string TooManySpots = "too-many-spots";
+    public const string IdleDoesNotAddUp = "idle-does-not-add-up";
+    public const string RestInHand = "rest-in-hand";
     public const string RackFull = "rack-full";
 
     public const string WaitedTooLittle = "waited-too-little";
