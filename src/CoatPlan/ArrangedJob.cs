@@ -12,4 +12,8 @@ namespace CoatPlan;
 /// <param name="Coats">Its coats.</param>
 /// <param name="Settled">When all of it is done.</param>
 internal sealed record ArrangedJob(
-    ReadyJob Ready, ImmutableArray<MeasuredSurface> Surfaces, Sequence Sequence, Coats Coats, Settled Settled);
+    ReadyJob Ready, ImmutableArray<MeasuredSurface> Surfaces, Sequence Sequence, Coats Coats, Settled Settled)
+{
+    /// <summary>How far the search went; only a full one asks what stands in the way of a job that cannot be.</summary>
+    public SearchDepth Depth { get; init; } = SearchDepth.Quick;
+}

@@ -37,6 +37,12 @@ public sealed record Plan
     /// <summary>Why there is no plan that meets what was asked; removing any one reason would help. Empty where the plan meets it.</summary>
     public ImmutableArray<string> Reasons { get; init; } = [];
 
+    /// <summary>The reasons with the rules they speak of, and what leaving them out comes to; empty where the plan meets what was asked, in a quick plan, and where none was found.</summary>
+    public ImmutableArray<PlanObstacle> Obstacles { get; init; } = [];
+
+    /// <summary>Changes with which the job can be planned as asked, each of them tried; empty where the plan meets what was asked, and in a quick plan.</summary>
+    public ImmutableArray<PlanWayOut> WaysOut { get; init; } = [];
+
     /// <summary>No plan can finish before this; null where nothing could be argued.</summary>
     public LocalDateTime? LowerBound { get; init; }
 

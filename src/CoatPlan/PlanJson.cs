@@ -59,6 +59,8 @@ public static class PlanJson
         WriteEach(json, "cautions", plan.Cautions, WriteCaution);
         WriteEach(json, "warnings", plan.Warnings, WriteWarning);
         WriteQuote(json, plan.Quote);
+        WriteEach(json, "obstacles", plan.Obstacles, WriteObstacle);
+        WriteEach(json, "waysOut", plan.WaysOut, WriteWayOut);
         WriteEach(json, "idle", plan.Idle, WriteIdle);
         WriteEach(json, "restPoints", plan.RestPoints, WriteRestPoint);
         json.WriteEndObject();
@@ -135,6 +137,23 @@ public static class PlanJson
         WriteNumber(json, "labelMin", wait.LabelMin, AmountDecimals);
         WriteNumber(json, "leastMin", wait.LeastMin, AmountDecimals);
         WriteNumber(json, "mostMin", wait.MostMin, AmountDecimals);
+    }
+
+    private static void WriteObstacle(Utf8JsonWriter json, PlanObstacle obstacle)
+    {
+        WriteEach(json, "rules", obstacle.Rules, static (json, rule) =>
+        {
+            json.WriteString("rule", rule.Rule);
+            json.WriteString("product", rule.Product);
+        });
+        json.WriteString("what", obstacle.What);
+        WriteTime(json, "finish", obstacle.Finish);
+    }
+
+    private static void WriteWayOut(Utf8JsonWriter json, PlanWayOut way)
+    {
+        json.WriteString("what", way.What);
+        WriteTime(json, "finish", way.Finish);
     }
 
     private static void WriteIdle(Utf8JsonWriter json, PlanIdle idle)

@@ -38,7 +38,7 @@ public static class Planner
     internal static (Plan Plan, Workings Workings) Work(ReadyJob ready, SearchDepth depth)
     {
         ArgumentNullException.ThrowIfNull(ready);
-        return Work(Arrange(ready, depth));
+        return Work(Arrange(ready, depth) with { Depth = depth });
     }
 
     /// <summary>A job with its work arranged in time, from which its plan, and what else is asked of it, follow.</summary>
@@ -61,6 +61,7 @@ public static class Planner
         var (job, labels, trade, catalogue) = (ready.Job, ready.Labels, ready.Trade, ready.Trade.Catalogue);
         var weighed = WeighedCan.Of(job, coats);
         var dated = Timetabling.Date(settled);
+        var impasse = arranged.Depth == SearchDepth.Full && !dated.Reasons.IsEmpty ? JobImpasse.Of(ready, sequence, coats, settled) : null;
         var sprayed = Sprayed(dated);
         var supplies = PaintSupplies.Of(PaintDemand.Count(job, coats, sprayed, labels, catalogue.Figures), job.Have);
         var consumables = Consumables.Of(job, surfaces, OperationsAtOneStation(dated), coats, sprayed, catalogue);
@@ -79,7 +80,9 @@ public static class Planner
             Finish = dated.Finish,
             InService = dated.InService,
             FinishBy = job.FinishBy,
-            Reasons = dated.Reasons,
+            Reasons = PlanImpasses.Reasons(impasse, dated.Reasons),
+            Obstacles = PlanImpasses.Obstacles(impasse),
+            WaysOut = PlanImpasses.WaysOut(impasse),
             LowerBound = dated.LowerBound,
             Surfaces = PlanSurfaces.Of(surfaces, coats, dated),
             Steps = PlanSteps.Of(dated, catalogue.Figures),

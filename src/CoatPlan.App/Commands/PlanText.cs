@@ -24,6 +24,8 @@ internal static class PlanText
             Warnings(page, plan);
             Surfaces(page, plan);
             Steps(page, plan);
+            Rests(page, plan);
+            Idle(page, plan);
             Shopping(page, plan);
             Masks(page, plan);
             Air(page, plan);
@@ -75,6 +77,12 @@ internal static class PlanText
         page.Heading("There is no plan that meets what was asked");
         foreach (var reason in plan.Reasons)
             page.Bullet("-", reason);
+        if (plan.WaysOut.IsEmpty)
+            return;
+
+        page.Heading("Ways out, each tried");
+        foreach (var way in plan.WaysOut)
+            page.Bullet("-", Sentences.WayOut(way));
     }
 
     private static void Warnings(Page page, Plan plan)
@@ -169,7 +177,29 @@ internal static class PlanText
         }
 
         if (step.LastSafeStart is { } last)
-            page.Text(StepIndent, $"last safe start: {Clock.MomentSeenFrom(last, day)}");
+            page.Text(StepIndent, $"last safe start: {Clock.MomentSeenFrom(last, day)}{Sentences.Then(step)}");
+        if (!step.Done)
+            page.Text(StepIndent, $"slack: {Sentences.SlackOf(step)}");
+    }
+
+    private static void Rests(Page page, Plan plan)
+    {
+        if (plan.RestPoints.IsEmpty)
+            return;
+
+        page.Heading("Where the job can rest a week without rework");
+        foreach (var point in plan.RestPoints)
+            page.Bullet("-", $"after {TitleOf(plan, point.After)}, from {Clock.Moment(point.At)}");
+    }
+
+    private static void Idle(Page page, Plan plan)
+    {
+        if (plan.Idle.IsEmpty)
+            return;
+
+        page.Heading("Idle hours, and why");
+        foreach (var idle in plan.Idle)
+            page.Bullet("-", Sentences.IdleOf(idle));
     }
 
     private static void Readings(Page page, PlanStep step, PlanLimits? said)

@@ -107,8 +107,12 @@ internal static class SequenceScreen
         if (step.WaitsFor.Length > 0)
             text.Item("timing  ", step.WaitsFor);
         if (step.LastSafeStart is { } last)
-            text.Item("latest  ", $"last safe start {Clock.MomentSeenFrom(last, step.Start.Date)}", Ink.Strong);
-        text.Item("slack   ", step.SlackMin == 0 ? "none: later here is later at the end" : $"{Written.Minutes(step.SlackMin)} before the finish moves");
+            text.Item("latest  ", $"last safe start {Clock.MomentSeenFrom(last, step.Start.Date)}{Sentences.Then(step)}", Ink.Strong);
+        text.Item("slack   ", Sentences.SlackOf(step));
+        foreach (var idle in plan.Idle.Where(idle => idle.To == step.Start && idle.Station == step.Station))
+            text.Item("idle    ", Sentences.IdleOf(idle));
+        if (plan.RestPoints.Any(point => point.After == step.Id))
+            text.Item("rest    ", "after this step the whole job can rest a week without rework");
         text.Item("air     ", Sentences.AirOf(step, units));
         if (step.Limits is { } limits)
             text.Item("limits  ", Sentences.LimitsOf(limits, units));
@@ -125,5 +129,11 @@ internal static class SequenceScreen
         text.Say("There is no plan that meets what was asked:", Ink.Warning);
         foreach (var reason in plan.Reasons)
             text.Item("! ", reason, Ink.Warning);
+        if (plan.WaysOut.IsEmpty)
+            return;
+
+        text.Say("Ways out, each tried:", Ink.Strong);
+        foreach (var way in plan.WaysOut)
+            text.Item("> ", Sentences.WayOut(way));
     }
 }

@@ -169,10 +169,16 @@ internal static class TimelineScreen
 
         var units = desk.Job?.Units ?? PrintUnits.Us;
         canvas.Field(0, y + 1, canvas.Width, $"▼ {Clock.DayAndTime(step.Start)}-{Clock.Time(step.End)} {step.Title}: {Sentences.SurfacesOf(plan, step)}", Ink.Strong);
-        var latest = step.LastSafeStart is { } last ? $"last safe start {Clock.MomentSeenFrom(last, step.Start.Date)}; " : "";
-        canvas.Field(0, y + 2, canvas.Width, $"  {latest}{Sentences.AirOf(step, units)}");
-        canvas.Field(0, y + 3, canvas.Width, $"  {(step.WaitsFor.Length > 0 ? step.WaitsFor : step.Why)}");
+        var slack = step.SlackMin == 0 && !step.Done ? "no slack; " : "";
+        var latest = step.LastSafeStart is { } last ? $"last safe start {Clock.MomentSeenFrom(last, step.Start.Date)}{Sentences.Then(step)}" : Sentences.AirOf(step, units);
+        canvas.Field(0, y + 2, canvas.Width, $"  {slack}{latest}");
+        canvas.Field(0, y + 3, canvas.Width, $"  {Before(plan, step)}");
     }
+
+    private static string Before(Plan plan, PlanStep step) =>
+        plan.Idle.FirstOrDefault(idle => idle.To == step.Start && idle.Station == step.Station) is { } idle ? $"idle before: {Sentences.IdleOf(idle)}"
+        : step.WaitsFor.Length > 0 ? step.WaitsFor
+        : step.Why;
 
     private static bool Touches(TimelineBar bar, LocalDate day) =>
         bar.From < day.PlusDays(1).AtMidnight() && bar.To > day.AtMidnight();

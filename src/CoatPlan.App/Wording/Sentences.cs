@@ -67,6 +67,40 @@ public static class Sentences
             + $"metal at least {Written.TemperatureDifference(limits.AboveDewC, units)} above the dew point";
     }
 
+    /// <summary>What a coat meets after its last safe start, to follow on that moment; empty where there is nothing to say.</summary>
+    /// <param name="step">The step.</param>
+    public static string Then(PlanStep step)
+    {
+        ArgumentNullException.ThrowIfNull(step);
+        return step.AfterLastSafeStart is { Length: > 0 } then ? $", later: {then}" : "";
+    }
+
+    /// <summary>How much later a step could start, in words.</summary>
+    /// <param name="step">The step.</param>
+    public static string SlackOf(PlanStep step)
+    {
+        ArgumentNullException.ThrowIfNull(step);
+        return step.SlackMin == 0 ? "none, later here is later at the end" : $"{Written.Minutes(step.SlackMin)} before the finish moves";
+    }
+
+    /// <summary>An idle stretch with its reason: <c>Sat 15 May 15:28-15:58: not before …</c>.</summary>
+    /// <param name="idle">The stretch.</param>
+    public static string IdleOf(PlanIdle idle)
+    {
+        ArgumentNullException.ThrowIfNull(idle);
+        var station = idle.Station is { } number ? $" station {number}," : "";
+        var people = idle.People > 1 || idle.Station is not null ? $"{station} {Written.Count(idle.People, "person", "people")}" : "";
+        return $"{Clock.Moment(idle.From)}-{Clock.Time(idle.To)}{people}: {idle.Why}";
+    }
+
+    /// <summary>A way out with the finish it gives.</summary>
+    /// <param name="way">The way out.</param>
+    public static string WayOut(PlanWayOut way)
+    {
+        ArgumentNullException.ThrowIfNull(way);
+        return $"{way.What} Finish then: {Clock.Moment(way.Finish)}.";
+    }
+
     /// <summary>A stage as a state of the film: <c>touch-dry</c>.</summary>
     /// <param name="stage">The stage.</param>
     /// <exception cref="ArgumentOutOfRangeException">No stage of the contract.</exception>

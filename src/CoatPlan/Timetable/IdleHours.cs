@@ -129,7 +129,7 @@ internal sealed class IdleHours
         var work = node.Activity.Work;
         if (LatestLink(node.Id, to) is { } link && LeastOf(link) is var least && least > at)
             return (Math.Min(least, to), WaitWords.OfLink(node.Id, arranged, link, place));
-        if (node.Coat is { } coat && place.AirAround.Of(coat.Surfaces) is var air && air.NextStart(coat, work, at) is { } permitted && permitted > at)
+        if (node.Coat is { } coat && place.AirAround.Of(coat.Surfaces) is var air && air.FirstStarts(coat, work)(at) is { } permitted && permitted > at)
             return (Math.Min(permitted, to), air.WhyNot(coat, work, at, place.Clock, place.Format));
         if (!node.Activity.Breakable && next.From > to && place.Hours.NextFit(at, work, false) is { } fit && fit.Start > at)
             return (to, $"{WaitWords.Named(node)} takes {Words(work)} in one go, and the span has no more than {Words(LeftOf(at))} left.");

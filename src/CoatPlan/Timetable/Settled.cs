@@ -10,4 +10,14 @@ internal sealed record Settled(Arranged Arranged, Workplace Place, ImmutableArra
 {
     /// <summary>A minute before which no plan of the job finishes, worked out when it is asked for.</summary>
     public required Func<int> Bound { get; init; }
+
+    /// <summary>End of the last step; null where the whole of the job could not be placed.</summary>
+    public LocalDateTime? Finish
+    {
+        get
+        {
+            var last = Arranged.Drawn.Nodes.Select((node, index) => node.IsMilestone ? null : Arranged.Outcome.Placed[index]?.End).Max();
+            return Arranged.Stopped is null && last is { } minute ? Place.Clock.At(minute) : null;
+        }
+    }
 }

@@ -7,34 +7,23 @@ using CoatPlan.Presets;
 namespace CoatPlan.Timetable;
 
 /// <summary>When each operation and coat of a job is done.</summary>
-public static class Timetabling
+internal static class Timetabling
 {
     // An open heater's hours off follow from the schedule and the schedule from them. Hours only come on from round to round, so that a few rounds settle it,
     // or the heater counts as off throughout.
     private const int HeaterRounds = 6;
 
-    /// <summary>Dates a job.</summary>
+    /// <summary>Dates a job that was arranged.</summary>
+    /// <param name="settled">The job.</param>
+    internal static DatedJob Date(Settled settled) => Dated(settled.Arranged, settled.Place, settled.Bound);
+
+    /// <summary>Arranges a job, before it is put into dates: what else asks after a job's network, such as a chance, takes it from here.</summary>
     /// <param name="job">The job.</param>
     /// <param name="sequence">What is done around its coats.</param>
     /// <param name="coats">Its coats.</param>
     /// <param name="climate">The air it is done in.</param>
     /// <param name="catalogue">What the trade knows.</param>
     /// <param name="depth">How far to search.</param>
-    public static DatedJob Date(Job job, Sequence sequence, Coats coats, PlaceClimate climate, Catalogue catalogue, SearchDepth depth)
-    {
-        ArgumentNullException.ThrowIfNull(job);
-        ArgumentNullException.ThrowIfNull(sequence);
-        ArgumentNullException.ThrowIfNull(coats);
-        ArgumentNullException.ThrowIfNull(climate);
-        ArgumentNullException.ThrowIfNull(catalogue);
-
-        return Date(Settle(job, sequence, coats, climate, catalogue, depth));
-    }
-
-    /// <summary>Dates a job that was arranged.</summary>
-    internal static DatedJob Date(Settled settled) => Dated(settled.Arranged, settled.Place, settled.Bound);
-
-    /// <summary>The same before it is put into dates: what else asks after a job's network, such as a chance, takes it from here.</summary>
     internal static Settled Settle(Job job, Sequence sequence, Coats coats, PlaceClimate climate, Catalogue catalogue, SearchDepth depth)
     {
         var clock = new Clock(job.Start);

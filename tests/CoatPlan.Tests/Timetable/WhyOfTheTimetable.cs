@@ -21,10 +21,10 @@ public class WhyOfTheTimetable
     [Fact]
     public void A_span_too_short_for_the_next_coat_says_what_it_takes_and_what_is_left()
     {
-        // 30 minutes after the first coat the second could begin, but the span is over before it would be done.
-        var plan = Planned(hours: "Fri: [08:00-10:15, 11:00-18:00]", area: "9 ft2", prep: "finish: factory paint, condition: [sound]");
+        // Ten minutes after the first coat the second could begin, but the span is over before it would be done.
+        var plan = Planned(hours: "Fri: [08:00-10:15, 11:00-18:00]", area: "9 ft2", prep: "finish: factory paint, condition: [sound]", product: "recoat: after 10 min");
 
-        plan.Idle.ShouldContain(stretch => stretch.To.TimeOfDay == new LocalTime(10, 15) && stretch.Why.Contains("left", StringComparison.Ordinal));
+        plan.Idle.ShouldContain(stretch => stretch.To.TimeOfDay == new LocalTime(10, 15) && stretch.Why.Contains("no more than 14 min left", StringComparison.Ordinal));
     }
 
     [Fact]

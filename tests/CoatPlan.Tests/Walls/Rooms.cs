@@ -21,13 +21,14 @@ internal static class Rooms
         ("Scheduling", []),
         ("Timetable", ["Quantities", "Jobs", "Presets", "Climate", "Prep", "Paint", "Vapour", "Scheduling"]),
         ("Outlook", ["Jobs", "Presets", "Climate", "Prep", "Paint", "Scheduling", "Timetable"]),
+        ("Obstacles", ["Quantities", "Jobs", "Presets", "Climate", "Scheduling", "Timetable"]),
         ("Plans", []),
         ("Air", ["Jobs", "Presets", "Prep", "Vapour"]),
         ("Supplies", ["Problems", "Jobs", "Presets", "Areas", "Prep", "Paint", "Timetable"]),
         ("Cautions", ["Problems", "Jobs", "Presets", "Prep"]),
-        ("Composition", ["Quantities", "Jobs", "Presets", "Areas", "Climate", "Prep", "Paint", "Vapour", "Timetable", "Plans", "Air", "Supplies", "Cautions"]),
+        ("Composition", ["Quantities", "Jobs", "Presets", "Areas", "Climate", "Prep", "Paint", "Vapour", "Timetable", "Obstacles", "Plans", "Air", "Supplies", "Cautions"]),
         ("Explanations", ["Quantities", "Problems", "Jobs", "Presets", "Areas", "Prep", "Paint", "Timetable", "Plans", "Air", "Supplies"]),
-        (Root, ["Quantities", "Problems", "Jobs", "Presets", "Areas", "Climate", "Prep", "Paint", "Vapour", "Scheduling", "Timetable", "Outlook", "Plans", "Air", "Supplies", "Cautions", "Composition", "Explanations"]),
+        (Root, ["Quantities", "Problems", "Jobs", "Presets", "Areas", "Climate", "Prep", "Paint", "Vapour", "Scheduling", "Timetable", "Outlook", "Obstacles", "Plans", "Air", "Supplies", "Cautions", "Composition", "Explanations"]),
     ];
 
     /// <summary>The room of a namespace of the library; null for a namespace that is none of its own.</summary>
