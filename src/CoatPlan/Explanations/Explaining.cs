@@ -53,7 +53,7 @@ public static class Explaining
         var told = new Told(workings.Job, workings.Catalogue);
         return
         [
-            .. FinishTopics.Of(workings, told), .. SupplyTopics.Of(workings, told), .. LayerTopics.Of(workings, told), .. SurfaceTopics.Of(workings, told),
+            .. FinishTopics.Of(workings, told), .. IdleTopics.Of(workings), .. SupplyTopics.Of(workings, told), .. LayerTopics.Of(workings, told), .. SurfaceTopics.Of(workings, told),
             .. AirTopics.Of(workings, told), .. ConsumableTopics.Of(workings), .. QuoteTopics.Of(workings, told), .. StepTopics.Of(workings, told),
         ];
     }

@@ -13,9 +13,9 @@ internal static class FinishTopics
         yield return new Topic("finish", ["finish", "end"], () => Finish(workings, told));
         yield return new Topic("inService", ["in service", "service"], () => InService(workings));
         yield return new Topic("lowerBound", ["not before", "lower bound"], () => Told.Sum(
-            "no plan of these batches can finish before", Told.Time(workings.Dated.LowerBound), null,
-            "the finish where every wait is at its least, every gap may use any of its windows and no tape is taken off: the longest chain, and the work that must be done in the hours there are",
-            "critical path and load, argued from the batches of the plan",
+            "no plan of this job can finish before", Told.Time(workings.Dated.LowerBound), null,
+            "the later of: each surface in a batch of its own, every wait at its least and every gap in any of its windows; and the work that no batching saves, done in the hours there are",
+            "critical path and load, for every way to batch the job",
             Finish(workings, told) with { Inputs = [] }));
     }
 

@@ -115,8 +115,15 @@ internal sealed class ObstacleWords
         if (readings.Length == 0)
             return (label.Name, limit.What, limit.Asked, "nobody works in the first week");
 
-        var (low, high) = (limit.Word(readings.Min()), limit.Word(readings.Max()));
+        var (low, high) = (Beside(readings.Min()), Beside(readings.Max()));
         return (label.Name, limit.What, limit.Asked, low == high ? $"{low} in the first week's working hours" : $"{low} to {high} in the first week's working hours");
+
+        // Two figures that read alike would say that a limit is kept and broken at once.
+        string Beside(double reading)
+        {
+            var word = limit.Word(reading);
+            return !limit.Asked.Contains(" " + word, StringComparison.Ordinal) ? word : code.EndsWith("-high", StringComparison.Ordinal) ? "just above " + word : "just below " + word;
+        }
 
         static double AirOf(Conditions reading) => reading.Air.DegreesCelsius;
         static double MetalOf(Conditions reading) => reading.Surface.DegreesCelsius;
@@ -194,7 +201,7 @@ internal sealed class ObstacleWords
 
     private string Apart(double kelvin) => Format.TemperatureDelta(TemperatureDelta.FromKelvins(kelvin));
 
-    private static string Percent(Ratio share) => QuantityFormat.Ratio(Ratio.FromPercent(Math.Round(share.Percent)));
+    private static string Percent(Ratio share) => QuantityFormat.Ratio(Ratio.FromPercent(Math.Round(share.Percent, 1)));
 
     private static string Words(int minutes) => QuantityFormat.Duration(Duration.FromMinutes(minutes));
 
