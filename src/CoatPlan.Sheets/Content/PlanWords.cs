@@ -2,6 +2,7 @@ using System.Globalization;
 using CoatPlan.Jobs;
 using CoatPlan.Plans;
 using CoatPlan.Quantities;
+using CoatPlan.Supplies;
 using NodaTime.Text;
 using UnitsNet;
 
@@ -53,6 +54,9 @@ public sealed record PlanWords(Plan Plan)
 
     /// <summary>A volume of paint in ml, in the plan's units.</summary>
     public string Liquid(double millilitres) => Format.Liquid(Volume.FromMilliliters(millilitres));
+
+    /// <summary>An amount of money in the plan's currency.</summary>
+    public string Money(decimal amount) => MinorUnits.Write(amount, Plan.Currency);
 
     /// <summary>A share as a whole percentage.</summary>
     public static string Percent(double share) => string.Create(CultureInfo.InvariantCulture, $"{Math.Round(share * 100, MidpointRounding.AwayFromZero)} %");

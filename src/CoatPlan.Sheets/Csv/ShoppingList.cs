@@ -23,7 +23,7 @@ public static class ShoppingList
         CsvTable.Number(supply.Buy),
         CsvTable.Amount(supply.Price),
         CurrencyOf(supply.Price, plan),
-        CsvTable.Text($"coating: {supply.CansLow} to {supply.CansHigh}")));
+        CsvTable.Text($"coating; likely {supply.CansLow} to {supply.CansHigh}")));
 
     private static IEnumerable<ImmutableArray<string>> Besides(Plan plan) => plan.Consumables.Select(item => ImmutableArray.Create(
         CsvTable.Text(item.Item),

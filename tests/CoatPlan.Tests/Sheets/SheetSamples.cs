@@ -20,6 +20,7 @@ internal static class SheetSamples
         return plan with
         {
             Surfaces = many,
+            Supplies = [.. plan.Supplies.SelectMany(supply => names.Select(name => supply with { Name = name, Buy = 2, Cans = 12 }))],
             Masks = [.. many.Select(surface => new PlanMask(surface.Id, surface.Name, "wiring", 1.83, 0.4))],
             Steps = [.. plan.Steps.Select(step => step with { Surfaces = [.. many.Select(surface => surface.Id)] })],
         };

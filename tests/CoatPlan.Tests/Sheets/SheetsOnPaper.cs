@@ -64,7 +64,7 @@ public class SheetsOnPaper
     }
 
     [Fact]
-    public void Both_sheets_end_with_the_deferral()
+    public void Every_sheet_ends_with_the_deferral()
     {
         var plan = SheetSamples.Roadster();
         foreach (var sheet in SheetSet.Of(plan))

@@ -1,0 +1,111 @@
+using System.Globalization;
+using CoatPlan.Plans;
+using CoatPlan.Quantities;
+
+namespace CoatPlan.Sheets.Content;
+
+/// <summary>The shopping list: what to buy and what is on the shelf already.</summary>
+public static class ShoppingSheet
+{
+    private const string Tick = "[ ]";
+
+    private const int AmountDecimals = 2;
+
+    /// <summary>What the sheet says.</summary>
+    /// <param name="plan">The plan.</param>
+    public static Sheet Of(Plan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return new Sheet("shopping-list", "Shopping list", plan.Job, [.. ToBuy(plan), .. OnTheShelf(plan), .. Foot(plan)]);
+    }
+
+    private static IEnumerable<Block> ToBuy(Plan plan)
+    {
+        var words = new PlanWords(plan);
+        var cans = plan.Supplies.Where(supply => supply.Buy > 0).Select(supply => Row(supply, words)).ToImmutableArray();
+        var besides = plan.Consumables.Where(item => item.Amount > 0).Select(item => Row(item, words)).ToImmutableArray();
+        if (cans.IsEmpty && besides.IsEmpty)
+        {
+            yield return new Paragraph("Nothing to buy: the shelf holds what the plan takes.");
+            yield break;
+        }
+
+        if (!cans.IsEmpty)
+        {
+            yield return new Heading("To buy: coatings");
+            yield return new Grid([new Column("", 0.5), new Column("Coating", 5), new Column("Cans", 1, true), new Column("Price", 2, true), new Column("Needed in all", 3)], cans);
+        }
+
+        if (!besides.IsEmpty)
+        {
+            yield return new Heading("To buy: used up besides");
+            yield return new Grid([new Column("", 0.5), new Column("Item", 4), new Column("Amount", 2.5), new Column("Price", 1.5, true), new Column("What for", 5)], besides);
+        }
+
+        yield return new Paragraph(Sum(plan, words));
+    }
+
+    // A price that is not known leaves room to write it in; the sum says how many there are.
+    private static ImmutableArray<string> Row(PlanSupply supply, PlanWords words) =>
+    [
+        Tick,
+        supply.Name,
+        Count(supply.Buy),
+        supply.Price is { } price ? words.Money(price) : "",
+        supply.CansLow == supply.CansHigh ? Count(supply.Cans) : $"{Count(supply.Cans)} ({Count(supply.CansLow)} to {Count(supply.CansHigh)})",
+    ];
+
+    private static ImmutableArray<string> Row(PlanConsumable item, PlanWords words) =>
+    [
+        Tick,
+        item.Item,
+        item is { Pack: > 1, Packs: > 0 } ? $"{Amount(item.Amount, item)}: {Packs(item.Packs)} of {Count(item.Pack)}" : Amount(item.Amount, item),
+        item.Price is { } price ? words.Money(price) : "",
+        item.Why,
+    ];
+
+    private static string Sum(Plan plan, PlanWords words)
+    {
+        var prices = plan.Supplies.Where(supply => supply.Buy > 0).Select(supply => supply.Price)
+            .Concat(plan.Consumables.Where(item => item.Amount > 0).Select(item => item.Price))
+            .ToImmutableArray();
+        var unknown = prices.Count(price => price is null);
+        var left = unknown switch
+        {
+            0 => ".",
+            1 => "; the price of 1 line is not known.",
+            _ => $"; the prices of {Count(unknown)} lines are not known.",
+        };
+        return unknown == prices.Length ? "No price is known." : $"Known prices add to {words.Money(prices.Sum() ?? 0)}{left}";
+    }
+
+    private static IEnumerable<Block> OnTheShelf(Plan plan)
+    {
+        ImmutableArray<string> shelf =
+        [
+            .. plan.Supplies.Where(supply => supply.Buy < supply.Cans).Select(supply => $"{supply.Name}: {Count(supply.Cans - supply.Buy)} of {Cans(supply.Cans)}"),
+            .. plan.Consumables.Where(item => item.Needed > item.Amount).Select(item => $"{item.Item}: {Number(item.Needed - item.Amount)} of {Amount(item.Needed, item)}"),
+        ];
+        if (shelf.IsEmpty)
+            yield break;
+
+        yield return new Heading("On the shelf: look whether it is");
+        yield return new Bullets(shelf);
+    }
+
+    private static IEnumerable<Block> Foot(Plan plan)
+    {
+        if (plan.Cautions.LastOrDefault() is { } deferral)
+            yield return new Paragraph(deferral.Text);
+    }
+
+    private static string Amount(double amount, PlanConsumable item) => $"{Number(amount)} {item.Unit}";
+
+    private static string Cans(int count) => count == 1 ? "1 can" : $"{Count(count)} cans";
+
+    private static string Packs(int count) => count == 1 ? "1 pack" : $"{Count(count)} packs";
+
+    private static string Count(int count) => count.ToString(CultureInfo.InvariantCulture);
+
+    private static string Number(double amount) => QuantityFormat.Decimals(amount, AmountDecimals);
+}

@@ -1,0 +1,63 @@
+using CoatPlan.Sheets.Content;
+using CoatPlan.Tests.Plans;
+
+namespace CoatPlan.Tests.Sheets;
+
+public class ShoppingSheetTests
+{
+    [Fact]
+    public void Each_coating_to_buy_has_its_cans_and_its_price()
+    {
+        var plan = SheetSamples.Roadster();
+        var rows = Grids(plan)[0].Rows;
+
+        rows.Select(row => (row[1], row[2], row[3])).ShouldBe(plan.Supplies.Where(supply => supply.Buy > 0).Select(supply => (supply.Name, $"{supply.Buy}", FormattableString.Invariant($"{supply.Price:0.00} USD"))));
+    }
+
+    [Fact]
+    public void Everything_used_up_has_its_amount_and_what_it_is_for()
+    {
+        var plan = SheetSamples.Roadster();
+        var rows = Grids(plan)[1].Rows;
+
+        rows.Length.ShouldBe(plan.Consumables.Count(item => item.Amount > 0));
+        foreach (var (item, row) in plan.Consumables.Where(item => item.Amount > 0).Zip(rows))
+        {
+            row[1].ShouldBe(item.Item);
+            row[2].ShouldStartWith(FormattableString.Invariant($"{item.Amount:0.##} {item.Unit}"));
+            row[4].ShouldBe(item.Why);
+        }
+    }
+
+    [Fact]
+    public void What_is_on_the_shelf_is_not_bought()
+    {
+        var plan = SamplePlan.Weekend();
+
+        Grids(plan)[0].Rows.Select(row => row[1]).ShouldBe(["Satin black, underhood"]);
+        ShoppingSheet.Of(plan).Blocks.OfType<Bullets>().Single().Items.ShouldBe(["Etch primer: 1 of 1 can"]);
+    }
+
+    [Fact]
+    public void Known_prices_are_added_and_the_others_counted()
+    {
+        var plan = SamplePlan.Weekend();
+        Sum(plan).ShouldBe("Known prices add to 28.50 USD; the prices of 2 lines are not known.");
+        Sum(plan with { Currency = "JPY", Consumables = [] }).ShouldBe($"Known prices add to {CoatPlan.Supplies.MinorUnits.Write(28.5m, "JPY")}.");
+        Sum(plan with { Supplies = [] }).ShouldBe("No price is known.");
+    }
+
+    [Fact]
+    public void A_full_shelf_leaves_nothing_to_buy()
+    {
+        var plan = SamplePlan.Weekend();
+        plan = plan with { Supplies = [.. plan.Supplies.Select(supply => supply with { Buy = 0 })], Consumables = [] };
+
+        Grids(plan).ShouldBeEmpty();
+        Sum(plan).ShouldStartWith("Nothing");
+    }
+
+    private static string Sum(Plan plan) => ShoppingSheet.Of(plan).Blocks.OfType<Paragraph>().First().Text;
+
+    private static Grid[] Grids(Plan plan) => [.. ShoppingSheet.Of(plan).Blocks.OfType<Grid>()];
+}
