@@ -2,6 +2,7 @@ using System.Text;
 using CoatPlan.Sheets.Calendar;
 using CoatPlan.Sheets.Content;
 using CoatPlan.Sheets.Csv;
+using CoatPlan.Sheets.Html;
 using CoatPlan.Sheets.Pdf;
 using CoatPlan.Sheets.Text;
 
@@ -10,7 +11,7 @@ namespace CoatPlan.App;
 /// <summary>Writes the sheets of a plan into a folder.</summary>
 internal static class SheetFiles
 {
-    /// <summary>Writes every sheet as PDF and as text, the steps as a calendar, and the lists as CSV.</summary>
+    /// <summary>Writes every sheet as PDF and as text, all of them as one page for a phone, the steps as a calendar, and the lists as CSV.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="folder">The folder; made where it does not exist.</param>
     /// <param name="paper">The paper.</param>
@@ -22,13 +23,15 @@ internal static class SheetFiles
         {
             Directory.CreateDirectory(folder);
             var written = ImmutableArray.CreateBuilder<string>();
-            foreach (var sheet in SheetSet.Of(plan))
+            var sheets = SheetSet.Of(plan);
+            foreach (var sheet in sheets)
             {
                 // Dated by the job and not by the clock: the same job gives the same bytes.
                 written.Add(Put(folder, $"{sheet.Name}.pdf", PdfSheet.Write(sheet, paper, plan.Start)));
                 written.Add(Put(folder, $"{sheet.Name}.txt", Encoding.UTF8.GetBytes(TextSheet.Write(sheet))));
             }
 
+            written.Add(Put(folder, "sheets.html", Encoding.UTF8.GetBytes(HtmlPage.Write(plan.Job, sheets))));
             if (PlanCalendar.Write(plan) is { } calendar)
                 written.Add(Put(folder, "calendar.ics", Encoding.UTF8.GetBytes(calendar)));
             written.Add(Put(folder, "shopping-list.csv", Marked(ShoppingList.Write(plan))));

@@ -154,8 +154,9 @@ public sealed class PlanCommandTests
         written.ShouldContain(path => path.EndsWith(".pdf"));
         written.ShouldContain(path => path.EndsWith(".txt"));
         written.ShouldContain(path => path.EndsWith("calendar.ics"));
+        written.ShouldContain(path => path.EndsWith("sheets.html"));
         written.Count(path => path.EndsWith(".csv", StringComparison.Ordinal)).ShouldBe(2);
-        foreach (var path in written.Where(path => path.EndsWith(".ics", StringComparison.Ordinal)))
+        foreach (var path in written.Where(path => path.EndsWith(".ics", StringComparison.Ordinal) || path.EndsWith(".html", StringComparison.Ordinal)))
             File.ReadAllBytes(path).ShouldBe(File.ReadAllBytes(Path.Combine(second, Path.GetFileName(path))));
         foreach (var path in written.Where(path => path.EndsWith(".txt", StringComparison.Ordinal)))
             File.ReadAllText(path).ShouldBe(File.ReadAllText(Path.Combine(second, Path.GetFileName(path))));

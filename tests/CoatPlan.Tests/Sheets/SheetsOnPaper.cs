@@ -131,7 +131,7 @@ public class SheetsOnPaper
     }
 
     [Fact]
-    public void Every_kind_of_block_is_drawn_by_both_renderers()
+    public void Every_kind_of_block_is_drawn_by_each_renderer()
     {
         Block[] each =
         [
@@ -144,5 +144,6 @@ public class SheetsOnPaper
         var sheet = new Sheet("s", "S", "J", [.. each]);
         SheetSamples.Text(sheet).ShouldNotBeEmpty();
         SheetSamples.Pages(sheet, PaperSize.A4).ShouldNotBeEmpty();
+        CoatPlan.Sheets.Html.HtmlPage.Write("J", [sheet]).ShouldNotBeEmpty();
     }
 }

@@ -1,0 +1,86 @@
+using System.Net;
+using System.Text;
+using CoatPlan.Sheets.Content;
+
+namespace CoatPlan.Sheets.Html;
+
+/// <summary>How each kind of block looks on a page.</summary>
+internal static class HtmlBlocks
+{
+    /// <summary>Text that opens no element and ends no attribute.</summary>
+    /// <param name="text">The text.</param>
+    public static string Escaped(string text) => WebUtility.HtmlEncode(PlainText.Of(text));
+
+    /// <summary>An element with text in it.</summary>
+    /// <param name="page">The page.</param>
+    /// <param name="name">Its name.</param>
+    /// <param name="text">The text.</param>
+    public static void Element(StringBuilder page, string name, string text) =>
+        page.Append('<').Append(name).Append('>').Append(Escaped(text)).Append("</").Append(name).Append(">\n");
+
+    /// <summary>Writes a block.</summary>
+    /// <param name="page">The page.</param>
+    /// <param name="block">The block.</param>
+    public static void Write(StringBuilder page, Block block)
+    {
+        switch (block)
+        {
+            case Heading heading:
+                Element(page, "h3", heading.Text);
+                break;
+            case Paragraph paragraph:
+                Element(page, "p", paragraph.Text);
+                break;
+            case Notice notice:
+                page.Append("<p class=\"notice\">").Append(Escaped(notice.Text)).Append("</p>\n");
+                break;
+            case Bullets bullets:
+                page.Append("<ul>\n");
+                foreach (var item in bullets.Items)
+                    Element(page, "li", item);
+                page.Append("</ul>\n");
+                break;
+            case Grid grid:
+                Write(page, grid);
+                break;
+            case Columns columns:
+                foreach (var part in columns.Parts)
+                    Write(page, part);
+                break;
+            case WorkStep step:
+                Write(page, step);
+                break;
+            default:
+                throw new ArgumentOutOfRangeException(nameof(block), block, "A kind of block.");
+        }
+    }
+
+    private static void Write(StringBuilder page, Grid grid)
+    {
+        page.Append("<div class=\"table\"><table>\n");
+        Row(page, grid, "th", [.. grid.Columns.Select(column => column.Title)]);
+        foreach (var row in grid.Rows)
+            Row(page, grid, "td", row);
+        page.Append("</table></div>\n");
+    }
+
+    private static void Row(StringBuilder page, Grid grid, string name, ImmutableArray<string> cells)
+    {
+        page.Append("<tr>");
+        foreach (var (column, cell) in grid.Columns.Zip(cells))
+            page.Append('<').Append(name).Append(column.IsNumber ? " class=\"number\">" : ">").Append(Escaped(cell)).Append("</").Append(name).Append('>');
+        page.Append("</tr>\n");
+    }
+
+    private static void Write(StringBuilder page, WorkStep step)
+    {
+        page.Append("<div class=\"step\">\n<label><input type=\"checkbox\" /> ").Append(Escaped($"{step.When}  {step.Title}")).Append("</label>\n");
+        if (step.Where.Length > 0)
+            Element(page, "p", step.Where);
+        foreach (var detail in step.Details)
+            Element(page, "p", detail);
+        foreach (var reading in step.Readings)
+            page.Append("<p>read ").Append(Escaped(reading)).Append(": <span class=\"write\"></span></p>\n");
+        page.Append("<p>really from <span class=\"write\"></span> to <span class=\"write\"></span></p>\n</div>\n");
+    }
+}
