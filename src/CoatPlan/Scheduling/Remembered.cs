@@ -9,6 +9,9 @@ internal sealed class Remembered
     private const int PageBits = 7;
     private const int PageSize = 1 << PageBits;
 
+    // A week and a half at once: most jobs look no further.
+    private const int LeastPages = 120;
+
     // Minutes past this are rare and asked anew.
     private const int MostPages = 1 << 11;
 
@@ -31,7 +34,7 @@ internal sealed class Remembered
 
         if (page >= pages.Length)
         {
-            Array.Resize(ref pages, Math.Max(page + 1, Math.Min(MostPages, pages.Length * 2)));
+            Array.Resize(ref pages, Math.Max(page + 1, Math.Min(MostPages, Math.Max(LeastPages, pages.Length * 2))));
         }
 
         // Answers are kept one higher, so that 0 means none yet. Two threads that ask at once both work it out.

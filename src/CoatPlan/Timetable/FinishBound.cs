@@ -58,12 +58,15 @@ internal static class FinishBound
             .GroupBy(node => (node.Batch!.System, node.Coat!.Layer, node.Coat.Coat))
             .Sum(group => batching.Opening(group.First().Coat!, group.Sum(node => node.Coat!.Packages)).TotalMinutes);
 
-    private static int OfHands(ImmutableArray<Batch> apart, Workplace place)
+    /// <summary>The second figure alone, which costs next to nothing.</summary>
+    /// <param name="batches">Batches that hold every surface once at each station.</param>
+    /// <param name="place">What networks are drawn from.</param>
+    public static int OfHands(ImmutableArray<Batch> batches, Workplace place)
     {
         var wholeJob = place.Sequence.WholeJob
             .Where(operation => !place.Done.IsPast(operation) && place.Done.Of(operation.Word, operation.Surfaces, 1) is null)
             .Sum(operation => operation.Hands.TotalMinutes * operation.People);
-        var undone = place.Done.Entries.IsEmpty ? apart : [];
+        var undone = place.Done.Entries.IsEmpty ? batches : [];
         var minutes = place.Stations.Max(station =>
             (wholeJob + undone.Where(batch => batch.Station == station).Sum(batch => HandsOn(batch))) / place.Job.Crew.People);
         return minutes < 1 ? 0 : place.Hours.NextFit(place.Done.Release, (int)minutes, breakable: true)?.End ?? Clock.Horizon;

@@ -48,7 +48,7 @@ internal static class Timetabling
         place = place with { ClearingMinutes = PurgeTimes.ClearingMinutes(job, first.SelectMany(batch => batch.Coats), catalogue) };
 
         var (arranged, settled, offs) = WithHeater(first, place, batching, climate, catalogue, depth);
-        return new Settled(arranged, settled, offs) { Bound = () => FinishBound.Of(first, batching, place) };
+        return new Settled(arranged, settled, offs) { Bound = () => depth == SearchDepth.Quick ? FinishBound.OfHands(first, place) : FinishBound.Of(first, batching, place) };
     }
 
     private static (Arranged Arranged, Workplace Place, ImmutableArray<HeaterOff> Offs) WithHeater(
