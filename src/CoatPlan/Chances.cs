@@ -50,7 +50,7 @@ public static class Chances
             Finish90 = FinishOf(finishes, NineOfTen, ready.Job),
             Cans = [.. plan.Supplies.SelectMany(supply => supply.Covered.Select(covered => new ChanceCans(supply.Product, covered.Cans, covered.Share)))],
             Costly = costs,
-            Buys = [.. tried.Select(bought => Buy(bought.What, new ReadyJob(bought.Job, ready.Labels, ready.Forecast, ready.Trade), asked, report, cancel))],
+            Buys = [.. tried.Select(bought => Buy(bought.What, new ReadyJob(bought.Job, ready.Labels, ready.Forecast, ready.Trade), arranged, asked, report, cancel))],
         };
     }
 
@@ -60,17 +60,28 @@ public static class Chances
         return new ChanceModel(arranged.Settled, catalogue, arranged.Ready.Forecast, asked.Spreads ?? ChanceSpreads.Of(catalogue.Figures));
     }
 
-    private static ChanceBuy Buy(string what, ReadyJob ready, ChanceAsked asked, Action<int>? report, CancellationToken cancel)
+    // What is bought may be used as its own best plan would, or to carry out the plan there was: whoever buys it takes the better of the two.
+    private static ChanceBuy Buy(string what, ReadyJob ready, ArrangedJob before, ChanceAsked asked, Action<int>? report, CancellationToken cancel)
     {
         cancel.ThrowIfCancellationRequested();
         var arranged = Planner.Arrange(ready, asked.Depth);
         if (arranged.Settled.Arranged.OpenSchedule is null)
             return new ChanceBuy(what, ready.Job.FinishBy is null ? null : 0, null);
 
-        var finishes = ChanceDraws.Finishes(ModelOf(arranged, asked), asked.BuyDraws, report, asked.Threads, cancel);
-        Array.Sort(finishes);
-        return new ChanceBuy(what, Meets(finishes, ready.Job), FinishOf(finishes, Half, ready.Job));
+        var anew = Drawn(arranged, report);
+        var asBefore = Drawn(arranged with { Settled = arranged.Settled with { Arranged = before.Settled.Arranged } }, null);
+        var better = (Meets(asBefore, ready.Job) ?? 0, -Middle(asBefore)).CompareTo((Meets(anew, ready.Job) ?? 0, -Middle(anew))) > 0 ? asBefore : anew;
+        return new ChanceBuy(what, Meets(better, ready.Job), FinishOf(better, Half, ready.Job));
+
+        int[] Drawn(ArrangedJob job, Action<int>? count)
+        {
+            var finishes = ChanceDraws.Finishes(ModelOf(job, asked), asked.BuyDraws, count, asked.Threads, cancel);
+            Array.Sort(finishes);
+            return finishes;
+        }
     }
+
+    private static int Middle(int[] sorted) => sorted[Math.Max(0, (int)Math.Ceiling(Half * sorted.Length) - 1)];
 
     private static ImmutableArray<(string What, Job Job)> Bought(ReadyJob ready)
     {

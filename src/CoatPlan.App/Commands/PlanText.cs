@@ -41,7 +41,7 @@ internal static class PlanText
         if (plan.InService is { } inService)
             page.Field("In service", Clock.Moment(inService));
         if (plan.LowerBound is { } bound)
-            page.Field("Not before", $"{Clock.Moment(bound)}; no plan of these batches can finish earlier");
+            page.Field("Not before", $"{Clock.Moment(bound)}; no plan can finish earlier");
         if (!plan.Steps.IsEmpty)
             page.Field("Hands-on", $"{Written.Minutes(plan.Steps.Sum(step => step.HandsMin * step.People))} of work over {Written.Count(DaysOf(plan).Count, "day", "days")}");
         page.Field("Cans", $"{plan.Supplies.Sum(supply => supply.Cans)}, of which {plan.Supplies.Sum(supply => supply.Buy)} to buy{PriceOf(plan, style)}");

@@ -12,7 +12,7 @@ public sealed record DatedJob
     /// <summary>When the last film reaches service; null where a coat could not be placed.</summary>
     public required LocalDateTime? InService { get; init; }
 
-    /// <summary>No plan of these batches finishes before this; null where nothing could be argued.</summary>
+    /// <summary>No plan of the job finishes before this; null where nothing could be argued.</summary>
     public required LocalDateTime? LowerBound { get; init; }
 
     /// <summary>Why there is no plan that meets what was asked; empty where there is one.</summary>
