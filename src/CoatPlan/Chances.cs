@@ -70,7 +70,7 @@ public static class Chances
 
         var anew = Drawn(arranged, report);
         var asBefore = Drawn(arranged with { Settled = arranged.Settled with { Arranged = before.Settled.Arranged } }, null);
-        var better = (Meets(asBefore, ready.Job) ?? 0, -Middle(asBefore)).CompareTo((Meets(anew, ready.Job) ?? 0, -Middle(anew))) > 0 ? asBefore : anew;
+        var better = (Meets(asBefore, ready.Job) ?? 0, -At(asBefore, Half)).CompareTo((Meets(anew, ready.Job) ?? 0, -At(anew, Half))) > 0 ? asBefore : anew;
         return new ChanceBuy(what, Meets(better, ready.Job), FinishOf(better, Half, ready.Job));
 
         int[] Drawn(ArrangedJob job, Action<int>? count)
@@ -81,7 +81,7 @@ public static class Chances
         }
     }
 
-    private static int Middle(int[] sorted) => sorted[Math.Max(0, (int)Math.Ceiling(Half * sorted.Length) - 1)];
+    private static int At(int[] sorted, double share) => sorted[Math.Max(0, (int)Math.Ceiling(share * sorted.Length) - 1)];
 
     private static ImmutableArray<(string What, Job Job)> Bought(ReadyJob ready)
     {
@@ -118,7 +118,7 @@ public static class Chances
         : null;
 
     private static LocalDateTime? FinishOf(int[] sorted, double share, Job job) =>
-        sorted[Math.Max(0, (int)Math.Ceiling(share * sorted.Length) - 1)] is var finish && finish != Repair.Never ? job.Start.PlusMinutes(finish) : null;
+        At(sorted, share) is var finish && finish != Repair.Never ? job.Start.PlusMinutes(finish) : null;
 
     private static Action<int>? Counted(IProgress<double>? progress, int of)
     {

@@ -273,10 +273,10 @@ internal sealed class Generator
     }
 
     // Things may have come between since a window was decided on: then all are looked at once more before it is used.
-    private bool DecidedAnew(int activity, Placement at)
+    private bool DecidedAnew(int activity, int start)
     {
         var l = frame.HasChoices ? ChoiceTo(activity) : -1;
-        if (l < 0 || !choices.IsWorthReview(l, at.Start))
+        if (l < 0 || !choices.IsWorthReview(l, start))
         {
             return false;
         }
@@ -353,7 +353,7 @@ internal sealed class Generator
 
             if (Behind(activity, at) is not { } behind)
             {
-                if (DecidedAnew(activity, at))
+                if (DecidedAnew(activity, at.Start))
                 {
                     return Step.Unscheduled;
                 }
@@ -396,7 +396,7 @@ internal sealed class Generator
     private Step Closed(int activity, int l, int t)
     {
         var isAsked = frame.AskedBy[frame.Links[l].From] >= 0;
-        return (!isAsked && TakeNextWindow(activity)) || DecidedAnew(activity, new Placement(t, t)) ? Step.Unscheduled : PushAnchor(activity, l, t);
+        return (!isAsked && TakeNextWindow(activity)) || DecidedAnew(activity, t) ? Step.Unscheduled : PushAnchor(activity, l, t);
     }
 
     // A link to something already placed whose windows the placement would not meet.

@@ -53,7 +53,11 @@ public static class Scheduler
         return heads.Blockage is null ? Math.Min(network.Horizon, Math.Max(heads.Finish, LoadBound.Of(frame, heads, load).Minute)) : network.Horizon;
     }
 
-    /// <summary>What <see cref="WhyNotEarlier"/> and <see cref="Slack"/> say, in one look.</summary>
+    /// <summary>
+    /// For each activity, what keeps it from starting a minute earlier while everything else stays where it is: one reason where several bind, null where
+    /// nothing does, and for facts. And by how many minutes its start may move without moving the finish, when everything else only shifts: windows, and the
+    /// order in which resources and the shared space change hands, stay as they are. Another order might leave more. 0 for facts.
+    /// </summary>
     /// <param name="network">The network of the schedule.</param>
     /// <param name="schedule">A schedule of that network.</param>
     /// <exception cref="ArgumentException">The schedule is not one of the network.</exception>
@@ -64,29 +68,7 @@ public static class Scheduler
     }
 
     /// <summary>
-    /// For each activity, what keeps it from starting a minute earlier while everything else stays where it is: one reason where several bind.
-    /// Null where nothing does, and for facts.
-    /// </summary>
-    /// <param name="network">The network of the schedule.</param>
-    /// <param name="schedule">A schedule of that network.</param>
-    /// <exception cref="ArgumentException">The schedule is not one of the network.</exception>
-    public static ImmutableArray<Reason?> WhyNotEarlier(Network network, Schedule schedule) => Reasons.Of(new Scheduled(network, schedule));
-
-    /// <summary>
-    /// For each activity, by how many minutes its start may move without moving the finish, when everything else only shifts: windows, and the order in
-    /// which resources and the shared space change hands, stay as they are. Another order might leave more. 0 for facts.
-    /// </summary>
-    /// <param name="network">The network of the schedule.</param>
-    /// <param name="schedule">A schedule of that network.</param>
-    /// <exception cref="ArgumentException">The schedule is not one of the network.</exception>
-    public static ImmutableArray<int> Slack(Network network, Schedule schedule)
-    {
-        var latest = LatestPlacements(network, schedule);
-        return [.. latest.Zip(schedule.Placements, (late, at) => late.Start - at.Start)];
-    }
-
-    /// <summary>
-    /// Each activity as late as <see cref="Slack"/> lets it be; together these are a schedule with the same finish.
+    /// Each activity as late as its slack lets it be; together these are a schedule with the same finish.
     /// </summary>
     /// <param name="network">The network of the schedule.</param>
     /// <param name="schedule">A schedule of that network.</param>

@@ -12,6 +12,17 @@ internal sealed record Arranged(ImmutableArray<Batch> Batches, WorkNetwork Drawn
     /// <summary>The network of the whole job with every way open to pass each gap, of which <see cref="Drawn"/> is the one that was settled on; null where the job was not placed.</summary>
     public WorkNetwork? Open { get; init; }
 
+    /// <summary>Batches whose network was scheduled, with what the schedule settled on.</summary>
+    /// <param name="batches">The batches.</param>
+    /// <param name="drawn">Their network, every way open.</param>
+    /// <param name="outcome">What became of it, a schedule.</param>
+    /// <param name="stopped">Where the whole job came to a stop, of which this is a part; null where this is the whole.</param>
+    public static Arranged On(ImmutableArray<Batch> batches, WorkNetwork drawn, Outcome outcome, Stop? stopped)
+    {
+        var (settled, schedule) = drawn.SettledOn(outcome.Schedule!);
+        return new Arranged(batches, settled, outcome with { Schedule = schedule, Placed = [.. schedule.Placements.Select(at => (Placement?)at)] }, stopped);
+    }
+
     /// <summary>The schedule of the open network.</summary>
     public Schedule? OpenSchedule { get; init; }
 }

@@ -47,15 +47,7 @@ internal static class Arrangement
             var drawn = NetworkDrawing.Draw(batches, place);
             var outcome = Scheduler.Schedule(drawn.Network, effort, Preference.Of(drawn, place));
             if (outcome.Schedule is { } schedule)
-            {
-                var (settled, placed) = drawn.SettledOn(schedule);
-                return new Arranged(
-                    batches, settled, outcome with { Schedule = placed, Placed = [.. placed.Placements.Select(at => (Placement?)at)] }, null)
-                {
-                    Open = drawn,
-                    OpenSchedule = schedule,
-                };
-            }
+                return Arranged.On(batches, drawn, outcome, null) with { Open = drawn, OpenSchedule = schedule };
 
             var node = drawn.Nodes.FirstOrDefault(node => node.Id == outcome.Blockage?.Activity);
             if (node?.Batch is not { } batch || !WouldSmallerFit(node, outcome.Blockage!, place) || Halved(batches, batch, halve) is not { } smaller)

@@ -6,7 +6,6 @@ namespace CoatPlan.Timetable;
 /// <summary>Draws one batch into the network: what is done before its coats, the coats with their gaps, what is done after.</summary>
 internal static class BatchDrawing
 {
-    private const int CoatStage = 7;
     private static readonly ImmutableArray<string> WipedInOneGo = ["final-wipe", "tack"];
 
     /// <summary>Whether an operation wipes a surface for the coat that follows in the same go.</summary>
@@ -26,13 +25,13 @@ internal static class BatchDrawing
         // The same word is wiped or masked before, between and after coats: which of them was done is told by when.
         var (early, late) = (place with { Done = place.Done.Before(placed[0]) }, place with { Done = place.Done.After(placed[^1]) });
         var drawn = batch.Operations
-            .Where(operation => !begun || operation.Stage > CoatStage || early.Done.Of(operation.Word, operation.Surfaces, 1) is not null)
-            .Select(operation => sketch.Add(Activities.Of(operation, operation.Id, batch.Station, batch, operation.Stage > CoatStage ? late : early)))
+            .Where(operation => !begun || operation.Stage > Stages.Coat || early.Done.Of(operation.Word, operation.Surfaces, 1) is not null)
+            .Select(operation => sketch.Add(Activities.Of(operation, operation.Id, batch.Station, batch, operation.Stage > Stages.Coat ? late : early)))
             .ToImmutableArray();
         foreach (var node in drawn)
             LinkToEarlier(sketch, node, place);
 
-        var before = drawn.Where(node => node.Operation!.Stage < CoatStage).ToImmutableArray();
+        var before = drawn.Where(node => node.Operation!.Stage < Stages.Coat).ToImmutableArray();
         var coats = batch.Coats
             .Select((coat, index) => sketch.Add(Activities.Of(coat, batch, air, productIndex(coat.Label), placed[index], place)))
             .ToImmutableArray();
@@ -121,7 +120,7 @@ internal static class BatchDrawing
     private static void DrawEnd(
         NetworkSketch sketch, ImmutableArray<WorkNode> drawn, WorkNode lastCoat, TapeOnBatch tape, SurfaceAir air, Workplace place)
     {
-        foreach (var node in drawn.Where(node => node.Operation!.Stage > CoatStage))
+        foreach (var node in drawn.Where(node => node.Operation!.Stage > Stages.Coat))
         {
             switch (node.Operation!.Word)
             {

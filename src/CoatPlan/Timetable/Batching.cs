@@ -55,9 +55,13 @@ internal sealed class Batching
         ];
     }
 
-    /// <summary>The surfaces of a batch in batches of their own, in which they keep its name with their id.</summary>
-    public ImmutableArray<Batch> Apart(Batch batch) =>
-        [.. batch.Surfaces.Select(id => Make(batch.Name + "/" + id, batch.Station, batch.System, batch.Stays, [id]))];
+    /// <summary>A surface of a batch in a batch of its own, which keeps its name with the surface's id.</summary>
+    public Batch Alone(Batch batch, string surface) => Make(batch.Name + "/" + surface, batch.Station, batch.System, batch.Stays, [surface]);
+
+    /// <summary>Hands-on time of a surface in its batch, opening packages left out.</summary>
+    public Duration HandsOn(Batch batch, string surface) =>
+        batch.Operations.SelectMany(operation => operation.Work).Where(work => work.Surface == surface).Aggregate(Duration.Zero, (sum, work) => sum + work.Hands)
+        + coatsOf[surface].Aggregate(Duration.Zero, (sum, coat) => sum + coat.Hands);
 
     /// <summary>How long opening so many packages takes, those begun counted whole.</summary>
     public Duration Opening(CoatTask coat, double packages) => SprayTime.OfOpening(coat.Label.Method, coat.Mist, packages, catalogue);

@@ -20,7 +20,7 @@ internal static class Dating
             .. Enumerable.Range(0, drawn.Nodes.Length)
                 .Where(index => !drawn.Nodes[index].IsMilestone && outcome.Placed[index] is not null)
                 .OrderBy(index => outcome.Placed[index]!.Value.Start)
-                .ThenBy(index => drawn.Nodes[index].Operation?.Stage ?? CoatStage)
+                .ThenBy(index => drawn.Nodes[index].Operation?.Stage ?? Stages.Coat)
                 .ThenBy(index => index)
                 .Select(index => Step(index, arranged, incoming[drawn.Nodes[index].Id], indexOf, place) with
                 {
@@ -29,8 +29,6 @@ internal static class Dating
                 }),
         ];
     }
-
-    private const int CoatStage = 7;
 
     private static DatedStep Step(
         int index,

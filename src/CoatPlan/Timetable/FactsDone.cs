@@ -10,8 +10,6 @@ namespace CoatPlan.Timetable;
 /// <param name="Release">The first minute at which anything undone may start.</param>
 internal sealed record FactsDone(ImmutableArray<DoneEntry> Entries, Clock Clock, int Release)
 {
-    private const int CoatStage = 7;
-
     /// <summary>The facts of a job.</summary>
     public static FactsDone Of(Job job, Clock clock) =>
         new(job.Done, clock, job.AsOf is { } now ? Math.Max(0, clock.MinuteAtOrAfter(now)) : 0);
@@ -44,7 +42,7 @@ internal sealed record FactsDone(ImmutableArray<DoneEntry> Entries, Clock Clock,
 
     /// <summary>Whether an operation before the coats goes without saying, since a coat has been put on.</summary>
     public bool IsPast(Prep.Operation operation) =>
-        operation.Stage < CoatStage && Entries.Any(entry => entry.Coat is not null) && Of(operation.Word, operation.Surfaces, 1) is null;
+        operation.Stage < Stages.Coat && Entries.Any(entry => entry.Coat is not null) && Of(operation.Word, operation.Surfaces, 1) is null;
 
     /// <summary>The coats that a surface has had, as a word that is the same for surfaces with the same history.</summary>
     public string HistoryOf(string surface) =>

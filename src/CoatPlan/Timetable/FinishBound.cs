@@ -12,21 +12,21 @@ internal static class FinishBound
     // The surfaces of larger jobs are looked at a share at a time: the bound of some of them is one of them all.
     private const int MostApart = 60;
 
-    private const int CoatStage = 7;
-
     /// <summary>The bound.</summary>
     /// <param name="batches">Batches that hold every surface once at each station.</param>
     /// <param name="batching">What takes batches apart.</param>
     /// <param name="place">What networks are drawn from.</param>
     public static int Of(ImmutableArray<Batch> batches, Batching batching, Workplace place)
     {
-        // Nothing holds surfaces that stay to an order of colours here: which of them follow each other depends on the batches.
-        var apart = batches.SelectMany(batch => batching.Apart(batch)).Select(batch => batch with { Stays = false }).ToImmutableArray();
-        if (apart.Length <= MostApart)
-            return OfApart(apart, batching, place);
+        var surfaces = batches.SelectMany(batch => batch.Surfaces.Select(id => (Batch: batch, Surface: id))).ToArray();
+        if (surfaces.Length <= MostApart)
+            return OfApart([.. surfaces.Select(Alone)], batching, place);
 
-        var some = apart.OrderByDescending(batch => HandsOn(batch)).Take(MostApart).ToImmutableArray();
-        return Math.Max(OfApart([.. apart.Where(some.Contains)], batching, place), OfHands(apart, place));
+        var most = surfaces.OrderByDescending(pair => batching.HandsOn(pair.Batch, pair.Surface).BclCompatibleTicks).Take(MostApart);
+        return Math.Max(OfApart([.. most.Select(Alone)], batching, place), OfHands(batches, place));
+
+        // Nothing holds surfaces that stay to an order of colours here: which of them follow each other depends on the batches.
+        Batch Alone((Batch Batch, string Surface) pair) => batching.Alone(pair.Batch, pair.Surface) with { Stays = false };
     }
 
     private static int OfApart(ImmutableArray<Batch> apart, Batching batching, Workplace place)
@@ -49,7 +49,7 @@ internal static class FinishBound
         : node.Operation!.Hands.TotalMinutes;
 
     private static bool OpensJob(WorkNode node, int? station) =>
-        node.Station == station && node is { Batch: null, Operation.Stage: < CoatStage, Activity.Fixed: null };
+        node.Station == station && node is { Batch: null, Operation.Stage: < Stages.Coat, Activity.Fixed: null };
 
     // Of one coat on everything of a system at once.
     private static double Openings(WorkNetwork drawn, int? station, Batching batching) =>

@@ -1,6 +1,6 @@
 using CoatPlan.Climate;
-using CoatPlan.Presets;
 using CoatPlan.Jobs;
+using CoatPlan.Presets;
 using CoatPlan.Scheduling;
 using Windows = CoatPlan.Climate.Windows;
 
@@ -155,7 +155,7 @@ internal sealed class GapDrawing
         {
             return way.Unmasked || label[way.Window].From.TotalMinutes >= GapChoices.RestMinutes
                 ? own
-                : own with { Least = Wait.FromEnd(air.OpeningAfterRest(earlier.Coat!, over, way.Window, GapChoices.RestMinutes)) };
+                : own with { Least = Wait.FromEnd(air.Opening(earlier.Coat!, over, way.Window, GapChoices.RestMinutes)) };
         }
 
         if (isDulled)
@@ -168,7 +168,7 @@ internal sealed class GapDrawing
         var within = earlier.Activity.Work + GapChoices.RestMinutes - 1;
         return own with
         {
-            Most = own.Most is null ? Wait.FromStart(within) : Wait.FromStart(air.ClosingWithin(earlier.Coat!, over, way.Window, within)),
+            Most = own.Most is null ? Wait.FromStart(within) : Wait.FromStart(air.Closing(earlier.Coat!, over, way.Window, within)),
         };
     }
 

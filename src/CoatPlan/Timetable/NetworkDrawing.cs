@@ -5,8 +5,6 @@ namespace CoatPlan.Timetable;
 /// <summary>Draws batches as a network: the work on the whole job, each batch, and the order that batches keep among each other.</summary>
 internal static class NetworkDrawing
 {
-    private const int ClosingStage = 9;
-
     public static WorkNetwork Draw(ImmutableArray<Batch> allBatches, Workplace place)
     {
         var sketch = new NetworkSketch();
@@ -112,7 +110,7 @@ internal static class NetworkDrawing
     // Reconnecting, rechecking and putting away come when nothing else of the station is left to do.
     private static void CloseUp(NetworkSketch sketch, ImmutableArray<WorkNode> wholeJob, ImmutableArray<BatchNodes> batches, Workplace place)
     {
-        var closing = wholeJob.Where(node => node.Operation!.Stage >= ClosingStage).ToArray();
+        var closing = wholeJob.Where(node => node.Operation!.Stage >= Stages.Closing).ToArray();
         foreach (var node in sketch.Nodes.ToArray())
         {
             if (node.IsMilestone || closing.Contains(node) || !sketch.IsLast(node))

@@ -19,16 +19,7 @@ internal static class PartOfJob
             outcome = Scheduler.Schedule(part.Network, Effort.Draft);
         }
 
-        return Settled(batches, part, outcome, stop);
-    }
-
-    private static Arranged Settled(ImmutableArray<Batch> batches, WorkNetwork part, Outcome outcome, Stop stop)
-    {
-        if (outcome.Schedule is not { } schedule)
-            return new Arranged(batches, part, outcome, stop);
-
-        var (drawn, settled) = part.SettledOn(schedule);
-        return new Arranged(batches, drawn, outcome with { Schedule = settled, Placed = [.. settled.Placements.Select(at => (Placement?)at)] }, stop);
+        return outcome.Schedule is null ? new Arranged(batches, part, outcome, stop) : Arranged.On(batches, part, outcome, stop);
     }
 
     // A closing step finds no time because of what it waits for: the coat or wipe of the batch whose window closes stands at the head of the chain.

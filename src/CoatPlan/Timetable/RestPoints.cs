@@ -10,8 +10,6 @@ internal static class RestPoints
     /// <summary>How long the job can rest, minutes.</summary>
     public const int WeekMinutes = 7 * NodaConstants.MinutesPerDay;
 
-    private const int CoatStage = 7;
-
     // From the first of these on, bare metal has nothing on it that keeps flash rust away until its first coat.
     private static readonly ImmutableArray<string> Baring = ["degrease", "wash", "degrease-again", "solvent-clean", "derust", "featheredge", "scuff"];
 
@@ -91,7 +89,7 @@ internal static class RestPoints
             .GroupBy(index => arranged.Drawn.Nodes[index].Batch!.Key, StringComparer.Ordinal);
         foreach (var batch in batches)
         {
-            var before = batch.Where(index => arranged.Drawn.Nodes[index].Operation is { Stage: < CoatStage } operation && Baring.Contains(operation.Word)).ToArray();
+            var before = batch.Where(index => arranged.Drawn.Nodes[index].Operation is { Stage: < Stages.Coat } operation && Baring.Contains(operation.Word)).ToArray();
             var coats = batch.Where(index => arranged.Drawn.Nodes[index].Coat is not null).ToArray();
             if (before.Length == 0 || coats.Length == 0)
                 continue;

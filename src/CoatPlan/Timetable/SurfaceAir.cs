@@ -1,4 +1,3 @@
-using System.Globalization;
 using CoatPlan.Climate;
 using CoatPlan.Presets;
 using CoatPlan.Quantities;
@@ -20,7 +19,7 @@ internal sealed class SurfaceAir
     private readonly Dictionary<(string Label, DryingStage Stage), DryingGoals> stages = [];
     private readonly Dictionary<(string Label, Duration Wait), DryingGoals> waits = [];
     private readonly Dictionary<(string Label, RecoatGap Gap, int Window), (DryingGoals Opens, DryingGoals? Closes)> windows = [];
-    private readonly Dictionary<(string Label, double Share, string What, int Which), Remembered> moments = [];
+    private readonly Dictionary<(string Label, double Share, Question Question, int Of, int Minutes), Remembered> moments = [];
     private readonly Dictionary<(string Label, int Work), RememberedStarts> firstStarts = [];
 
     /// <summary>The air around pieces.</summary>
@@ -46,21 +45,12 @@ internal sealed class SurfaceAir
     };
 
     /// <summary>From a minute to the first permitted start of a coat at or after it; null: none within the horizon. One function for all coats alike.</summary>
-    public Func<int, int?> FirstStarts(CoatTask coat, int work)
-    {
-        if (!firstStarts.TryGetValue((coat.Label.Key, work), out var known))
-        {
-            var permitted = Starts(coat);
-            known = new RememberedStarts(from => permitted.First(from, work));
-            firstStarts.Add((coat.Label.Key, work), known);
-        }
-
-        return known.From;
-    }
+    public Func<int, int?> FirstStarts(CoatTask coat, int work) =>
+        Once(firstStarts, (coat.Label.Key, work), () => new RememberedStarts(from => Starts(coat).First(from, work))).From;
 
     /// <summary>From the end of a coat to the minute at which every piece has reached a stage, and so many minutes more. One function for all coats alike.</summary>
     public Func<int, int> Reaching(CoatTask coat, FilmStage stage, int minutesMore = 0) =>
-        Known(coat, "reaches " + stage, minutesMore, end => Reaches(coat, stage, end) + minutesMore);
+        Known(coat, Question.Reaches, (int)stage, minutesMore, end => Reaches(coat, stage, end) + minutesMore);
 
     /// <summary>The same, and no sooner than a wait that is told at the label's conditions.</summary>
     public Func<int, int> ReachingAfter(CoatTask coat, FilmStage stage, int leastMinutes) =>
@@ -68,29 +58,27 @@ internal sealed class SurfaceAir
             ? Reaching(coat, stage)
             : Known(
                 coat,
-                "outwaits for " + stage,
+                Question.ReachesAfter,
+                (int)stage,
                 leastMinutes,
                 end => Math.Max(Outwaits(coat, Duration.FromMinutes(leastMinutes), end), Reaches(coat, stage, end)));
 
-    /// <summary>From the end of a coat to the opening of one of its windows on every piece.</summary>
-    public Func<int, int> Opening(CoatTask film, RecoatGap gap, int window) =>
-        Known(film, "opens under " + gap, window, end => Opens(film, gap, window, end));
+    /// <summary>From the end of a coat to the opening of one of its windows on every piece, and no sooner than after a rest.</summary>
+    public Func<int, int> Opening(CoatTask film, RecoatGap gap, int window, int restMinutes = 0) =>
+        Known(film, gap == RecoatGap.Itself ? Question.OpensToItself : Question.OpensToAnother, window, restMinutes, end => Math.Max(end + restMinutes, Opens(film, gap, window, end)));
 
-    /// <summary>From the start of a coat to the closing of one of its windows on the first piece.</summary>
-    public Func<int, int> Closing(CoatTask film, RecoatGap gap, int window) =>
-        Known(film, "closes under " + gap, window, start => Closes(film, gap, window, start));
-
-    /// <summary>The same, and no sooner than after a rest.</summary>
-    public Func<int, int> OpeningAfterRest(CoatTask film, RecoatGap gap, int window, int restMinutes) =>
-        Known(film, "opens after " + restMinutes.ToString(CultureInfo.InvariantCulture) + " min under " + gap, window, end => Math.Max(end + restMinutes, Opens(film, gap, window, end)));
-
-    /// <summary>From the start of a coat to the closing of one of its windows, and no later than so many minutes after the start.</summary>
-    public Func<int, int> ClosingWithin(CoatTask film, RecoatGap gap, int window, int minutes) =>
-        Known(film, "closes within " + minutes.ToString(CultureInfo.InvariantCulture) + " min under " + gap, window, start => Math.Min(start + minutes, Closes(film, gap, window, start)));
+    /// <summary>From the start of a coat to the closing of one of its windows on the first piece, and no later than so many minutes after the start.</summary>
+    public Func<int, int> Closing(CoatTask film, RecoatGap gap, int window, int withinMinutes = Never) =>
+        Known(
+            film,
+            gap == RecoatGap.Itself ? Question.ClosesToItself : Question.ClosesToAnother,
+            window,
+            withinMinutes,
+            start => Math.Min(start + withinMinutes, Closes(film, gap, window, start)));
 
     /// <summary>From the end of an operation to the minute at which what it left is dry on every piece.</summary>
     public Func<int, int> DryingOff(Prep.OperationWait wait) =>
-        Known("", 1, "dries off as " + wait.Kind, (int)Math.Ceiling(wait.Time.TotalMinutes), end => DriesOff(wait, end));
+        Known("", 1, Question.DriesOff, (int)wait.Kind, (int)Math.Ceiling(wait.Time.TotalMinutes), end => DriesOff(wait, end));
 
     /// <summary>The last start that follows on a permitted one without a break; the start itself where it is a fact that no rule permits.</summary>
     public int LastStart(CoatTask coat, int work, int start)
@@ -153,31 +141,15 @@ internal sealed class SurfaceAir
         return value;
     }
 
-    private Func<int, int> Known(CoatTask coat, string what, int which, Func<int, int> moment) => Known(coat.Label.Key, coat.FilmShare, what, which, moment);
+    private Func<int, int> Known(CoatTask coat, Question question, int of, int minutes, Func<int, int> moment) =>
+        Known(coat.Label.Key, coat.FilmShare, question, of, minutes, moment);
 
-    private Func<int, int> Known(string label, double share, string what, int which, Func<int, int> moment)
-    {
-        if (!moments.TryGetValue((label, share, what, which), out var known))
-        {
-            known = new Remembered(moment);
-            moments.Add((label, share, what, which), known);
-        }
-
-        return known.At;
-    }
+    private Func<int, int> Known(string label, double share, Question question, int of, int minutes, Func<int, int> moment) =>
+        Once(moments, (label, share, question, of, minutes), () => new Remembered(moment)).At;
 
     private double Factor(CoatTask coat) => slowness * (coat.FilmShare > 1 ? Drying.ThickFilmFactor(coat.FilmShare, climate.Figures) : 1);
 
-    private CoatStarts Starts(CoatTask coat)
-    {
-        if (!starts.TryGetValue(coat.Label.Key, out var known))
-        {
-            known = CoatStarts.Of(climate, coat.Label, metals);
-            starts.Add(coat.Label.Key, known);
-        }
-
-        return known;
-    }
+    private CoatStarts Starts(CoatTask coat) => Once(starts, coat.Label.Key, () => CoatStarts.Of(climate, coat.Label, metals));
 
     private static DryingStage Stage(FilmStage stage) => stage switch
     {
@@ -188,4 +160,16 @@ internal sealed class SurfaceAir
         FilmStage.Through => DryingStage.Through,
         _ => throw new ArgumentOutOfRangeException(nameof(stage), stage, "A stage of drying."),
     };
+
+    // What is asked of a minute; for each of them a stage, a window or a kind of wait, and minutes, tell one function from another.
+    private enum Question
+    {
+        Reaches,
+        ReachesAfter,
+        OpensToItself,
+        OpensToAnother,
+        ClosesToItself,
+        ClosesToAnother,
+        DriesOff,
+    }
 }

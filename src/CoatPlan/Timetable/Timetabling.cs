@@ -15,7 +15,25 @@ internal static class Timetabling
 
     /// <summary>Dates a job that was arranged.</summary>
     /// <param name="settled">The job.</param>
-    internal static DatedJob Date(Settled settled) => Dated(settled.Arranged, settled.Place, settled.Bound);
+    internal static DatedJob Date(Settled settled)
+    {
+        var (arranged, place) = (settled.Arranged, settled.Place);
+        var steps = Dating.Steps(arranged, place);
+        var finish = steps.IsEmpty ? (LocalDateTime?)null : steps.Max(step => step.End);
+        var whole = arranged.Stopped is null;
+        var coats = steps.Where(step => step.ServiceAt is not null).ToArray();
+        return new DatedJob
+        {
+            Steps = steps,
+            Finish = finish,
+            InService = whole && coats.Length > 0 ? coats.Max(step => step.ServiceAt) : null,
+            LowerBound = finish is { } end ? LocalDateTime.Min(place.Clock.At(settled.Bound()), end) : null,
+            Reasons = Reasons(arranged, place, finish),
+            Idle = IdleHours.Of(arranged, steps, place),
+            RestPoints = RestPoints.Of(arranged, steps, place),
+            Spans = Spans(place, finish),
+        };
+    }
 
     /// <summary>Arranges a job, before it is put into dates: what else asks after a job's network, such as a chance, takes it from here.</summary>
     /// <param name="job">The job.</param>
@@ -84,25 +102,6 @@ internal static class Timetabling
                 pair.at!.Value.Start,
                 place.AirAround.Of(pair.node.Coat!.Surfaces).Reaches(pair.node.Coat, FilmStage.Touch, pair.at.Value.End) + place.ClearingMinutes)),
     ];
-
-    private static DatedJob Dated(Arranged arranged, Workplace place, Func<int> bound)
-    {
-        var steps = Dating.Steps(arranged, place);
-        var finish = steps.IsEmpty ? (LocalDateTime?)null : steps.Max(step => step.End);
-        var whole = arranged.Stopped is null;
-        var coats = steps.Where(step => step.ServiceAt is not null).ToArray();
-        return new DatedJob
-        {
-            Steps = steps,
-            Finish = finish,
-            InService = whole && coats.Length > 0 ? coats.Max(step => step.ServiceAt) : null,
-            LowerBound = finish is { } end ? LocalDateTime.Min(place.Clock.At(bound()), end) : null,
-            Reasons = Reasons(arranged, place, finish),
-            Idle = IdleHours.Of(arranged, steps, place),
-            RestPoints = RestPoints.Of(arranged, steps, place),
-            Spans = Spans(place, finish),
-        };
-    }
 
     private static ImmutableArray<string> Reasons(Arranged arranged, Workplace place, LocalDateTime? finish)
     {

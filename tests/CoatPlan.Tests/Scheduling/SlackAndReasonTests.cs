@@ -19,7 +19,7 @@ public class SlackAndReasonTests
 
             MinuteByMinute.Violations(network, late).ShouldBeEmpty($"seed {seed}");
             late.Finish.ShouldBe(schedule.Finish, $"seed {seed}");
-            Scheduler.Slack(network, schedule).ShouldAllBe(s => s >= 0);
+            Scheduler.Look(network, schedule).Slack.ShouldAllBe(s => s >= 0);
         }
     }
 
@@ -35,7 +35,7 @@ public class SlackAndReasonTests
                 continue;
             }
 
-            var reasons = Scheduler.WhyNotEarlier(network, schedule);
+            var reasons = Scheduler.Look(network, schedule).Reasons;
 
             for (var i = 0; i < reasons.Length; i++)
             {

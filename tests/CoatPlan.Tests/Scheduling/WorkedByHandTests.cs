@@ -72,7 +72,7 @@ public class WorkedByHandTests
         var schedule = Scheduler.Schedule(network, Effort.Standard).Schedule.ShouldNotBeNull();
 
         schedule.Placements.ShouldBe([new Placement(20, 30), new Placement(0, 20), new Placement(60, 65)]);
-        Scheduler.WhyNotEarlier(network, schedule)[2].ShouldBe(new Reason(ReasonKind.Avoidance) { Other = "coat" });
+        Scheduler.Look(network, schedule).Reasons[2].ShouldBe(new Reason(ReasonKind.Avoidance) { Other = "coat" });
     }
 
     [Fact]
