@@ -31,13 +31,16 @@ internal static class TotalsScreen
             parts.Add("planning...");
         else if (desk.Improving)
             parts.Add("improving...");
-        parts.Add(Finish(plan));
+        parts.Add(desk.Planning || desk.Improving ? FinishSoFar(plan) : Finish(plan));
         parts.Add($"{Written.Count(plan.Supplies.Sum(supply => supply.Cans), "can", "cans")} ({plan.Supplies.Sum(supply => supply.Buy)} to buy)");
         if (Price(plan, desk.Job) is { } price)
             parts.Add(price);
         parts.Add(plan.Warnings.IsEmpty ? "no warnings" : $"! {Written.Count(plan.Warnings.Length, "warning", "warnings")}");
         return string.Join(" · ", parts);
     }
+
+    // A first plan that is late may still come in on time: it is told as what it is, and nobody is alarmed.
+    private static string FinishSoFar(Plan plan) => plan.Finish is { } finish ? $"finish so far {Clock.Moment(finish)}" : "nothing placed so far";
 
     private static string Finish(Plan plan)
     {

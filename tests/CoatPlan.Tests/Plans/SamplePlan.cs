@@ -71,8 +71,8 @@ internal static class SamplePlan
         ],
         Consumables =
         [
-            new PlanConsumable("Masking tape, 18 mm", 12, "m", "Edges of 2 wiring looms, a tenth for overlap."),
-            new PlanConsumable("Non-woven pad, very fine", 2, "pieces", "One for each 0.8 m² scuffed."),
+            new PlanConsumable("Masking tape, 18 mm", 12, "m", "Edges of 2 wiring looms, a tenth for overlap.") { Needed = 12 },
+            new PlanConsumable("Non-woven pad, very fine", 2, "pieces", "One for each 0.8 m² scuffed.") { Needed = 2 },
         ],
         Air = new PlanAir
         {
