@@ -94,6 +94,9 @@ public sealed record Plan
     /// <summary>When somebody may work, from the start to the finish, set-up and put-away included.</summary>
     public ImmutableArray<PlanSpan> OpenHours { get; init; } = [];
 
+    /// <summary>The air of the work place hour by hour, from the start to the finish; empty where nothing could be placed.</summary>
+    public ImmutableArray<PlanAirAt> AirHours { get; init; } = [];
+
     /// <summary>Whether the plan meets everything that was asked.</summary>
     public bool MeetsWhatWasAsked => Reasons.IsEmpty;
 }

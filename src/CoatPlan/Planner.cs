@@ -100,6 +100,7 @@ public static class Planner
             Idle = PlanWhys.Idle(dated),
             RestPoints = PlanWhys.RestPoints(dated),
             OpenHours = [.. dated.Spans.Select(span => new PlanSpan(span.From, span.To))],
+            AirHours = PlanAirHours.Of(settled, dated),
         };
         return (plan, new Workings
         {
