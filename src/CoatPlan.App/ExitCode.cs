@@ -14,4 +14,13 @@ internal static class ExitCode
 
     /// <summary>A plan was asked for that cannot be.</summary>
     public const int NoSuchPlan = 3;
+
+    /// <summary>Each code with when it is given, the usual one first.</summary>
+    public static ImmutableArray<(int Code, string When)> Meanings { get; } =
+    [
+        (Done, "done"),
+        (BadInput, "bad input or bad usage"),
+        (NoSuchPlan, "there is no plan that meets what was asked"),
+        (Trouble, "anything else"),
+    ];
 }

@@ -27,6 +27,10 @@ internal static class CommandTree
         root.Add(CompareCommand.Of(surroundings));
         root.Add(NewCommand.Of(surroundings));
         root.Add(PresetsCommand.Of(surroundings));
+        root.Add(SchemaCommand.Of(surroundings));
+        root.Add(CompletionCommand.Of(surroundings));
+        root.Add(ManualCommand.Of(surroundings, root));
+        root.Add(SuggestCommand.Of(surroundings, root));
         SayItOurWay(root);
         return root;
     }

@@ -20,12 +20,16 @@ internal sealed class ExampleHelp(HelpAction usual) : SynchronousCommandLineActi
         ["compare"] = "coatplan compare roadster.job.yaml roadster-with-heater.job.yaml",
         ["new"] = "coatplan new roadster.job.yaml",
         ["presets"] = "coatplan presets rust",
+        ["schema"] = "coatplan schema > job.schema.json",
+        ["completion"] = "source <(coatplan completion bash)",
+        ["manual"] = "coatplan manual | man -l -",
     }.ToImmutableSortedDictionary(StringComparer.Ordinal);
 
     private const string RootExample = "coatplan roadster.job.yaml";
 
-    private const string ExitCodes =
-        "Exit codes: 0 done; 2 bad input or bad usage; 3 there is no plan that meets what was asked; 1 anything else.";
+    /// <summary>The example of a command.</summary>
+    /// <param name="command">The command.</param>
+    public static string Of(Command command) => Examples.GetValueOrDefault(command.Name, RootExample);
 
     /// <inheritdoc/>
     public override int Invoke(ParseResult parseResult)
@@ -33,9 +37,9 @@ internal sealed class ExampleHelp(HelpAction usual) : SynchronousCommandLineActi
         var result = usual.Invoke(parseResult);
         var output = parseResult.InvocationConfiguration.Output;
         output.WriteLine("Example:");
-        output.WriteLine($"  {Examples.GetValueOrDefault(parseResult.CommandResult.Command.Name, RootExample)}");
+        output.WriteLine($"  {Of(parseResult.CommandResult.Command)}");
         output.WriteLine();
-        output.WriteLine(ExitCodes);
+        output.WriteLine($"Exit codes: {string.Join("; ", ExitCode.Meanings.Select(each => $"{each.Code} {each.When}"))}.");
         return result;
     }
 }
