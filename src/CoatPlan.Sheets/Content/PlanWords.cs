@@ -14,6 +14,7 @@ public sealed record PlanWords(Plan Plan)
 {
     private static readonly LocalDateTimePattern DayAndTime = LocalDateTimePattern.CreateWithInvariantCulture("ddd d MMM HH:mm");
     private static readonly LocalDatePattern DayOnly = LocalDatePattern.CreateWithInvariantCulture("dddd d MMMM uuuu");
+    private static readonly LocalDatePattern DayOfYear = LocalDatePattern.CreateWithInvariantCulture("dddd d MMMM");
     private static readonly LocalTimePattern TimeOnly = LocalTimePattern.CreateWithInvariantCulture("HH:mm");
 
     private QuantityFormat Format => Plan.Units == PrintUnits.Metric ? QuantityFormat.Metric : QuantityFormat.Us;
@@ -23,6 +24,9 @@ public sealed record PlanWords(Plan Plan)
 
     /// <summary>A day, such as "Saturday 15 May 2027".</summary>
     public static string Day(LocalDate date) => DayOnly.Format(date);
+
+    /// <summary>A day without its year, such as "Saturday 15 May".</summary>
+    public static string DayAndMonth(LocalDate date) => DayOfYear.Format(date);
 
     /// <summary>A clock time, such as "08:10".</summary>
     public static string Clock(LocalDateTime time) => TimeOnly.Format(time.TimeOfDay);
@@ -36,6 +40,20 @@ public sealed record PlanWords(Plan Plan)
 
     /// <summary>A temperature in °C, in the plan's units.</summary>
     public string Temperature(double celsius) => Format.Temperature(UnitsNet.Temperature.FromDegreesCelsius(celsius));
+
+    /// <summary>The lowest and the highest of temperatures in °C, in the plan's units.</summary>
+    public string Range(IEnumerable<double> celsius)
+    {
+        var all = celsius.ToArray();
+        var (low, high) = (Temperature(all.Min()), Temperature(all.Max()));
+        return low == high ? low : $"{Degrees(all.Min())} to {high}";
+    }
+
+    /// <summary>A temperature in °C as a whole number in the plan's units, the unit left out.</summary>
+    public string Degrees(double celsius) => Temperature(celsius).Split(' ')[0];
+
+    /// <summary>The plan's unit of temperature.</summary>
+    public string DegreeUnit => Temperature(0).Split(' ')[1];
 
     /// <summary>A difference of temperatures in K, in the plan's units.</summary>
     public string Difference(double kelvin) => Format.TemperatureDelta(TemperatureDelta.FromDegreesCelsius(kelvin));
@@ -60,6 +78,20 @@ public sealed record PlanWords(Plan Plan)
 
     /// <summary>A share as a whole percentage.</summary>
     public static string Percent(double share) => string.Create(CultureInfo.InvariantCulture, $"{Math.Round(share * 100, MidpointRounding.AwayFromZero)} %");
+
+    /// <summary>An hour of the clock in two digits.</summary>
+    public static string Hour(int hour) => hour.ToString("00", CultureInfo.InvariantCulture);
+
+    /// <summary>A number of things.</summary>
+    public static string Count(int count) => count.ToString(CultureInfo.InvariantCulture);
+
+    /// <summary>When the work ends and when the last film is in service.</summary>
+    public static string Ends(Plan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        var finish = plan.Finish is { } time ? $"Finish {Moment(time)}." : "Nothing could be placed.";
+        return plan.InService is { } full ? $"{finish} The last film reaches service {Moment(full)}." : finish;
+    }
 
     /// <summary>The names of surfaces, in the plan's order.</summary>
     public string Names(IEnumerable<string> surfaces)

@@ -21,7 +21,7 @@ public static class SafetySheet
                 new Notice(plan.Respirator.Kind),
                 .. Masking(plan, words),
                 new Columns([new Bullets(plan.Respirator.Why), .. Air(plan, words), .. Tape(plan), .. LabelWords(plan), .. Cautions(plan)]),
-                .. Deferral(plan),
+                .. Deferral.Of(plan),
             ]);
     }
 
@@ -118,13 +118,6 @@ public static class SafetySheet
 
         yield return new Heading("Mind");
         yield return new Bullets([.. plan.Cautions.SkipLast(1).Where(caution => !WorkSheet.IsForVehicle(caution)).Select(CautionLine.Of), CautionLine.Legend]);
-    }
-
-    // The deferral is the plan's last caution, and the last line of the sheet.
-    private static IEnumerable<Block> Deferral(Plan plan)
-    {
-        if (plan.Cautions.LastOrDefault() is { } deferral)
-            yield return new Paragraph(deferral.Text);
     }
 
     private static PlanAirStep? Worst(Plan plan, Func<PlanAirStep, double> of) => plan.Air.ByStep.MaxBy(of);

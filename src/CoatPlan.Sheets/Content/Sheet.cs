@@ -5,4 +5,8 @@ namespace CoatPlan.Sheets.Content;
 /// <param name="Title">Title at the head of every page.</param>
 /// <param name="Job">The job's name.</param>
 /// <param name="Blocks">What it says, top to bottom.</param>
-public sealed record Sheet(string Name, string Title, string Job, ImmutableArray<Block> Blocks);
+public sealed record Sheet(string Name, string Title, string Job, ImmutableArray<Block> Blocks)
+{
+    /// <summary>How the paper lies.</summary>
+    public SheetShape Shape { get; init; } = SheetShape.Portrait;
+}

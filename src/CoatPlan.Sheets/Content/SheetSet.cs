@@ -8,6 +8,6 @@ public static class SheetSet
     public static ImmutableArray<Sheet> Of(Plan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        return [SafetySheet.Of(plan), WorkSheet.Of(plan), ShoppingSheet.Of(plan)];
+        return [SafetySheet.Of(plan), WorkSheet.Of(plan), TimelineSheet.Of(plan), ShoppingSheet.Of(plan)];
     }
 }

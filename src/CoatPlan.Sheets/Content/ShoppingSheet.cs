@@ -16,7 +16,7 @@ public static class ShoppingSheet
     public static Sheet Of(Plan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        return new Sheet("shopping-list", "Shopping list", plan.Job, [.. ToBuy(plan), .. OnTheShelf(plan), .. Foot(plan)]);
+        return new Sheet("shopping-list", "Shopping list", plan.Job, [.. ToBuy(plan), .. OnTheShelf(plan), .. Deferral.Of(plan)]);
     }
 
     private static IEnumerable<Block> ToBuy(Plan plan)
@@ -91,12 +91,6 @@ public static class ShoppingSheet
 
         yield return new Heading("On the shelf: look whether it is");
         yield return new Bullets(shelf);
-    }
-
-    private static IEnumerable<Block> Foot(Plan plan)
-    {
-        if (plan.Cautions.LastOrDefault() is { } deferral)
-            yield return new Paragraph(deferral.Text);
     }
 
     private static string Amount(double amount, PlanConsumable item) => $"{Number(amount)} {item.Unit}";

@@ -15,7 +15,7 @@ public static class WorkSheet
     {
         ArgumentNullException.ThrowIfNull(plan);
         var words = new PlanWords(plan);
-        return new Sheet("work", "Work", plan.Job, [.. Head(plan), .. Steps(plan, words), .. Foot(plan)]);
+        return new Sheet("work", "Work", plan.Job, [.. Head(plan), .. Steps(plan, words), .. Deferral.Of(plan)]);
     }
 
     /// <summary>Whether a caution belongs to the work on the vehicle and not to the wall.</summary>
@@ -29,9 +29,7 @@ public static class WorkSheet
             yield return new Bullets(plan.Reasons);
         }
 
-        var finish = plan.Finish is { } time ? $"Finish {PlanWords.Moment(time)}." : "Nothing could be placed.";
-        var service = plan.InService is { } full ? $" The last film reaches service {PlanWords.Moment(full)}." : "";
-        yield return new Paragraph(finish + service);
+        yield return new Paragraph(PlanWords.Ends(plan));
         if (!plan.Warnings.IsEmpty)
         {
             yield return new Heading("Before you start");
@@ -83,6 +81,8 @@ public static class WorkSheet
 
         if (step.LastSafeStart is { } last)
             yield return $"Last start inside its windows: {PlanWords.Moment(last)}.";
+        if (plan.RestPoints.Any(point => point.After == step.Id))
+            yield return "After this the whole job can rest a week.";
     }
 
     private static IEnumerable<string> Readings(PlanStep step, PlanWords words)
@@ -96,12 +96,6 @@ public static class WorkSheet
             ? $"humidity ({PlanWords.Percent(limits.HumidityLow)} to {PlanWords.Percent(limits.HumidityHigh)})"
             : $"humidity (to {PlanWords.Percent(limits.HumidityHigh)})";
         yield return $"metal above dew point (at least {words.Difference(limits.AboveDewC)})";
-    }
-
-    private static IEnumerable<Block> Foot(Plan plan)
-    {
-        if (plan.Cautions.LastOrDefault() is { } deferral)
-            yield return new Paragraph(deferral.Text);
     }
 
     private static string Word(PlanStage stage) => stage switch

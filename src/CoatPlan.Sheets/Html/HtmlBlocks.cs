@@ -1,12 +1,16 @@
 using System.Net;
 using System.Text;
 using CoatPlan.Sheets.Content;
+using CoatPlan.Sheets.Drawing;
+using CoatPlan.Sheets.Text;
 
 namespace CoatPlan.Sheets.Html;
 
 /// <summary>How each kind of block looks on a page.</summary>
 internal static class HtmlBlocks
 {
+    private const double PictureWidth = 740;
+
     /// <summary>Text that opens no element and ends no attribute.</summary>
     /// <param name="text">The text.</param>
     public static string Escaped(string text) => WebUtility.HtmlEncode(PlainText.Of(text));
@@ -50,9 +54,28 @@ internal static class HtmlBlocks
             case WorkStep step:
                 Write(page, step);
                 break;
+            case Timeline timeline:
+                Write(page, timeline);
+                break;
             default:
                 throw new ArgumentOutOfRangeException(nameof(block), block, "A kind of block.");
         }
+    }
+
+    // Nobody hears a picture, and on a narrow telephone nobody reads it: the same stands below it in letters.
+    private static void Write(StringBuilder page, Timeline timeline)
+    {
+        var pictures = new TimelinePictures(timeline, PictureWidth, SvgPicture.WidthOf);
+        page.Append("<div class=\"picture\">\n");
+        SvgPicture.Write(page, pictures.Legend());
+        foreach (var day in timeline.Days)
+            SvgPicture.Write(page, pictures.Of(day));
+        page.Append("</div>\n<details>\n<summary>The same in letters</summary>\n<pre>\n");
+        var text = new StringBuilder();
+        TextTimeline.Write(text, timeline);
+        foreach (var line in text.ToString().TrimEnd('\n').Split('\n'))
+            page.Append(Escaped(line)).Append('\n');
+        page.Append("</pre>\n</details>\n");
     }
 
     private static void Write(StringBuilder page, Grid grid)

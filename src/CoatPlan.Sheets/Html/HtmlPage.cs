@@ -15,8 +15,9 @@ public static class HtmlPage
         th, td { text-align: left; vertical-align: top; padding: 0.35rem 0.5rem; border-bottom: 1px solid #000; overflow-wrap: normal; } .number { text-align: right; }
         .step { border: 1px solid #000; padding: 0.6rem; margin: 0.75rem 0; break-inside: avoid; } .step label { font-weight: bold; font-size: 1.25rem; }
         .step p { margin: 0.35rem 0; } input { width: 1.5rem; height: 1.5rem; vertical-align: middle; }
+        .picture { overflow-x: auto; } svg { display: block; width: 100%; min-width: 46rem; break-inside: avoid; } pre { overflow-x: auto; font-size: 0.8rem; }
         .write { display: inline-block; min-width: 5rem; border-bottom: 1px solid #000; }
-        @media print { nav { display: none; } body { font-size: 10pt; max-width: none; padding: 0; } section { break-before: page; } section:first-of-type { break-before: auto; } h3 { break-after: avoid; } }
+        @media print { nav { display: none; } body { font-size: 10pt; max-width: none; padding: 0; } svg { min-width: 0; } section { break-before: page; } section:first-of-type { break-before: auto; } h3 { break-after: avoid; } }
         """;
 
     /// <summary>Writes the page; every word of the sheets is escaped.</summary>

@@ -1,4 +1,5 @@
 using CoatPlan.Sheets.Content;
+using CoatPlan.Sheets.Drawing;
 
 namespace CoatPlan.Sheets.Pdf;
 
@@ -41,6 +42,9 @@ internal static class PdfBlocks
             case WorkStep step:
                 Draw(pen, step);
                 break;
+            case Timeline timeline:
+                Draw(pen, timeline);
+                break;
             default:
                 throw new ArgumentOutOfRangeException(nameof(block), block, "A kind of block.");
         }
@@ -53,6 +57,19 @@ internal static class PdfBlocks
         pen.Mark(heading.Text);
         pen.Text(heading.Text, pen.Head);
         pen.Space(Gap / 2);
+    }
+
+    private static void Draw(SheetPen pen, Timeline timeline)
+    {
+        var pictures = new TimelinePictures(timeline, pen.Width, pen.WidthOf);
+        pen.Draw(pictures.Legend());
+        foreach (var day in timeline.Days)
+        {
+            var picture = pictures.Of(day);
+            pen.Need(picture.Height);
+            pen.Mark(day.Title);
+            pen.Draw(picture);
+        }
     }
 
     private static void Draw(SheetPen pen, Notice notice)

@@ -1,5 +1,6 @@
 using System.Globalization;
 using CoatPlan.Sheets.Content;
+using CoatPlan.Sheets.Drawing;
 using PdfSharp;
 using PdfSharp.Drawing;
 using PdfSharp.Pdf;
@@ -142,6 +143,18 @@ internal sealed class SheetPen
     /// <summary>A thin line across.</summary>
     public void Rule(double x, double width, double y) => graphics.DrawLine(new XPen(XColors.Black, 0.5), x, y, x + width, y);
 
+    /// <summary>A picture across the page, on a new one where it would not fit.</summary>
+    public void Draw(Picture picture)
+    {
+        Need(picture.Height);
+        foreach (var mark in picture.Marks)
+            Draw(mark);
+        Y += picture.Height;
+    }
+
+    /// <summary>Width of a text in a type, points.</summary>
+    public double WidthOf(string text, TypeFace type) => WidthOf(text, Font(type));
+
     /// <summary>Adds the current page to the document's outline.</summary>
     public void Mark(string heading) => document.Outlines.Add(PlainText.Of(heading), document.Pages[^1]);
 
@@ -157,12 +170,41 @@ internal sealed class SheetPen
         }
     }
 
+    private void Draw(Mark mark)
+    {
+        switch (mark)
+        {
+            case Area area:
+                graphics.DrawPolygon(new XSolidBrush(Grey(area.Ink)), [.. area.Corners.Select(At)], XFillMode.Winding);
+                break;
+            case Stroke stroke:
+                var line = new XPen(Grey(stroke.Ink), stroke.Width);
+                if (!stroke.Dashes.IsEmpty)
+                    line.DashPattern = [.. stroke.Dashes.Select(length => length / stroke.Width)];
+                graphics.DrawLines(line, [.. stroke.Points.Select(At)]);
+                break;
+            case Lettering lettering:
+                graphics.DrawString(PlainText.Of(lettering.Text), Font(lettering.Type), new XSolidBrush(Grey(lettering.Ink)), At((lettering.X, lettering.Y)));
+                break;
+            default:
+                throw new ArgumentOutOfRangeException(nameof(mark), mark, "A kind of mark.");
+        }
+    }
+
+    private XPoint At((double X, double Y) point) => new(Left + point.X, Y + point.Y);
+
+    private static XColor Grey(double ink) => XColor.FromGrayScale(ink);
+
+    private static XFont Font(TypeFace type) => Font(type.Size, type.Weight == TypeWeight.Bold ? XFontStyleEx.Bold : XFontStyleEx.Regular);
+
     private static XFont Font(double size, XFontStyleEx style) => new(InterFonts.Family, size, style);
 
     private XGraphics Turn()
     {
         var page = document.AddPage();
         page.Size = size;
+        if (sheet.Shape == SheetShape.Landscape)
+            (page.Width, page.Height) = (page.Height, page.Width);
         pageWidth = page.Width.Point - 2 * Margin;
         Bottom = page.Height.Point - Margin - FootHeight / 2;
         Y = Margin;

@@ -50,6 +50,9 @@ public static class TextSheet
             case WorkStep step:
                 Write(text, step);
                 break;
+            case Timeline timeline:
+                TextTimeline.Write(text, timeline);
+                break;
             default:
                 throw new ArgumentOutOfRangeException(nameof(block), block, "A kind of block.");
         }

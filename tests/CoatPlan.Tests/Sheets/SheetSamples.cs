@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using CoatPlan.Plans;
 using CoatPlan.Sheets.Content;
 using CoatPlan.Sheets.Pdf;
@@ -11,6 +12,8 @@ namespace CoatPlan.Tests.Sheets;
 /// <summary>Plans on paper, and the way back.</summary>
 internal static class SheetSamples
 {
+    private static readonly ConcurrentDictionary<string, Plan> s_examples = new(StringComparer.Ordinal);
+
     /// <summary>The sample weekend with as many surfaces, each masked, some with names that are long or in other scripts.</summary>
     public static Plan Many(int surfaces)
     {
@@ -27,11 +30,19 @@ internal static class SheetSamples
     }
 
     /// <summary>The plan of the weekend job that comes with the program.</summary>
-    public static Plan Roadster()
+    public static Plan Roadster() => Example("roadster-weekend");
+
+    /// <summary>The plan of the quote that comes with the program.</summary>
+    public static Plan Van() => Example("van-quote");
+
+    /// <summary>The plan of the class that comes with the program.</summary>
+    public static Plan Class() => Example("class-panels");
+
+    private static Plan Example(string name) => s_examples.GetOrAdd(name, _ =>
     {
-        var text = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "presets", "jobs", "roadster-weekend.job.yaml"));
+        var text = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "presets", "jobs", $"{name}.job.yaml"));
         return Planner.Plan(JobIntake.Read(text, "job", Trade.Standard, _ => FileText.Unreadable("it is not needed")).Ready!);
-    }
+    });
 
     public static ImmutableArray<Page> Pages(Sheet sheet, PaperSize paper)
     {

@@ -137,6 +137,7 @@ public class SheetsOnPaper
         [
             new Heading("h"), new Paragraph("p"), new Notice("n"), new Bullets(["b"]), new Grid([new Column("c", 1)], [["x"]]),
             new WorkStep("w", "t", "", [], []), new Columns([new Paragraph("q")]),
+            TimelineSheet.Of(SamplePlan.Weekend()).Blocks.OfType<Timeline>().Single(),
         ];
         var kinds = typeof(Block).Assembly.GetTypes().Where(type => type.IsSubclassOf(typeof(Block)));
         each.Select(block => block.GetType()).ShouldBe(kinds, ignoreOrder: true);
