@@ -24,7 +24,7 @@ internal static class SheetsScreen
             x = canvas.Write(x, 0, chosen ? $"[{sheets[at].Title}]" : $" {sheets[at].Title} ", chosen ? Ink.BarChosen : Ink.Plain);
         }
 
-        canvas.Write(x + 2, 0, $"{Keys.NameOf(Word.WriteSheets)} writes all, as PDF and as text", Ink.Quiet);
+        canvas.Write(0, 1, $"{Keys.NameOf(Word.WriteSheets)} writes all, as PDF and as text", Ink.Quiet);
         var lines = TextSheet.Write(sheets[desk.SheetAt]).TrimEnd('\n').Split('\n');
         var page = new Canvas(canvas.Width, Math.Min(lines.Length, LongestPage));
         for (var y = 0; y < page.Height; y++)
