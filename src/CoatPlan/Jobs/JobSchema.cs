@@ -45,6 +45,7 @@ public static class JobSchema
         {
             var schema = Of(key.Form, definitions);
             schema["description"] = key.Says;
+            if (key.IsRequired && key.Form is KeyedForm) schema["minProperties"] = 1;
             properties[key.Name] = schema;
         }
 
@@ -54,6 +55,7 @@ public static class JobSchema
         string[] required = [.. table.Keys.Where(key => key.IsRequired).Select(key => key.Name)];
         if (required.Length > 0) definition["required"] = Strings(required);
         definition["additionalProperties"] = false;
+        if (JsonNode.Parse(table.Agreeing) is JsonArray { Count: > 0 } agreeing) definition["allOf"] = agreeing;
     }
 
     private static JsonObject Of(Form form, SortedDictionary<string, JsonObject> definitions)
@@ -64,11 +66,13 @@ public static class JobSchema
                 Define(map.Table(), definitions);
                 return new() { ["$ref"] = Reference(map.Table()) };
             case KeyedForm keyed:
-                return new() { ["type"] = "object", ["additionalProperties"] = Of(keyed.Value, definitions) };
+                return keyed.KeyPattern.Length == 0
+                    ? new() { ["type"] = "object", ["additionalProperties"] = Of(keyed.Value, definitions) }
+                    : new() { ["type"] = "object", ["additionalProperties"] = Of(keyed.Value, definitions), ["propertyNames"] = new JsonObject { ["pattern"] = keyed.KeyPattern } };
             case ListForm list:
                 return ListOf(list.Item, list.Least, definitions);
             case OneOrListForm list:
-                return AnyOf(Of(list.Item, definitions), ListOf(list.Item, 0, definitions));
+                return AnyOf(Of(list.Item, definitions), ListOf(list.Item, list.Least, definitions));
             case EitherForm either:
                 return AnyOf(Of(either.First, definitions), Of(either.Second, definitions));
             case FlagForm:
@@ -86,9 +90,11 @@ public static class JobSchema
             case QuantityForm quantity:
                 return Quantity(quantity.Dimension, quantity.Bounds, Sentences.Example(quantity.Dimension));
             case RangeForm range:
-                return Quantity(range.Dimension, range.Bounds, range.Sample);
+                var quantities = Quantity(range.Dimension, range.Bounds, range.Sample);
+                if (range.Pattern.Length > 0) quantities["allOf"] = new JsonArray(new JsonObject { ["pattern"] = range.Pattern });
+                return quantities;
             case TimeForm:
-                return new() { ["type"] = "string", ["pattern"] = "^[0-9]{4}-[0-9]{2}-[0-9]{2}[ Tt][0-9]{2}:[0-9]{2}$", ["examples"] = Strings([form.Example]) };
+                return new() { ["type"] = "string", ["pattern"] = TimeForm.Pattern, ["examples"] = Strings([form.Example]) };
             default:
                 return new() { ["type"] = Strings(["string", "number", "boolean"]) };
         }

@@ -8,7 +8,7 @@ namespace CoatPlan.Tests.Jobs;
 public sealed class BadInputTests
 {
     // Stands in a mistake where its problem must point, and is taken out before the text is read.
-    private const char Place = '‸';
+    public const char Place = '‸';
 
     [Theory]
     // Unknown, missing and repeated keys

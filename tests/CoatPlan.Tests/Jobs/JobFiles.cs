@@ -18,11 +18,14 @@ internal static class JobFiles
     public static string EveryKey { get; } = Load("Data", "jobs", "every-key.job.yaml");
 
     /// <summary>The same as JSON, as a script would write it.</summary>
-    public static string EveryKeyAsJson { get; } = JsonSerializer.Serialize(Plain(ModelEdit.Of(YamlText.Read(EveryKey, new ProblemList(null))!)), Indented) + "\n";
+    public static string EveryKeyAsJson { get; } = AsJson(EveryKey);
 
     /// <summary>The example jobs that come with the program.</summary>
     public static ImmutableArray<string> Examples { get; } =
         [.. Directory.GetFiles(Path.Combine(AppContext.BaseDirectory, "presets", "jobs"), "*.job.yaml").Order(StringComparer.Ordinal).Select(path => Load(path))];
+
+    /// <summary>A job as JSON, as a script would write it.</summary>
+    public static string AsJson(string text) => JsonSerializer.Serialize(Plain(ModelEdit.Of(YamlText.Read(text, new ProblemList(null))!)), Indented) + "\n";
 
     private static string Load(params string[] path) => File.ReadAllText(Path.Combine([AppContext.BaseDirectory, .. path])).ReplaceLineEndings("\n");
 

@@ -7,6 +7,19 @@ internal static class JobKeys
 {
     public const string WindowDue = "a window such as `10 min-1 h`, `after 24 h` or `within 30 min`";
 
+    // A number, then a word or a mark of a range, then a unit at the end: the schema sees the shape, the reader the rest.
+    private const string WindowPattern = "([Aa][Ff][Tt][Ee][Rr]|[Ww][Ii][Tt][Hh][Ii][Nn]|[0-9½⅓⅔¼¾⅛⅜⅝⅞A-Za-z] *([-‐‑–—−…]|\\.\\.|[Tt][Oo] )) *[0-9½⅓⅔¼¾⅛⅜⅝⅞].*[A-Za-z]\\.? *$";
+
+    private const string OpenOrRange = "[-‐‑–—−…<>≤≥]|\\.\\.|[A-Za-z]{2,} *[0-9]|[Tt][Oo] ";
+
+    private const string ClockPattern = "([01]?[0-9]|2[0-3]):[0-5][0-9]";
+
+    private const string SpanPattern = ClockPattern + " *[-–] *(" + ClockPattern + "|24:00)";
+
+    private const string DayPattern = "[Mm][Oo][Nn]([Dd][Aa][Yy])?\\.?|[Tt][Uu][Ee]([Ss][Dd][Aa][Yy]|[Ss])?\\.?|[Ww][Ee][Dd]([Nn][Ee][Ss][Dd][Aa][Yy])?\\.?|[Tt][Hh][Uu]([Rr][Ss][Dd][Aa][Yy]|[Rr][Ss]?)?\\.?|[Ff][Rr][Ii]([Dd][Aa][Yy])?\\.?|[Ss][Aa][Tt]([Uu][Rr][Dd][Aa][Yy])?\\.?|[Ss][Uu][Nn]([Dd][Aa][Yy])?\\.?";
+
+    private const string DatePattern = "[0-9]{4}-" + TimeForm.MonthAndDay;
+
     private static readonly Form Text = new TextForm();
     private static readonly Form Length = new QuantityForm(Dimension.Length, JobRanges.Length);
     private static readonly Form Area = new QuantityForm(Dimension.Area, JobRanges.Area);
@@ -17,12 +30,13 @@ internal static class JobKeys
     private static readonly Form TimeMoreThanNone = new QuantityForm(Dimension.Duration, JobRanges.TimeMoreThanNone);
     private static readonly Form Pressure = new QuantityForm(Dimension.Pressure, JobRanges.Pressure);
     private static readonly Form Sides = new WholeForm(JobRanges.Sides);
-    private static readonly Form Windows = new OneOrListForm(new WrittenForm(WindowDue, "10 min-1 h", "[0-9]"));
+    private static readonly Form Windows = new OneOrListForm(new WrittenForm(WindowDue, "10 min-1 h", WindowPattern), Least: 1);
     private static readonly Form Lightness = new EitherForm(new WordForm("lightness", _ => JobWords.Lightness), new NumberForm(JobRanges.LStar));
     private static readonly Form Amount = new WrittenForm("packages as a bare number, or a mass, a volume, a length or an area", "2", "^[0-9]");
 
     private static readonly Form Hours = new KeyedForm(
-        new OneOrListForm(new WrittenForm("a span such as `16:00-21:00`, or `none`", "16:00-21:00", "^([0-9]{1,2}:[0-9]{2} *- *[0-9]{1,2}:[0-9]{2}|[Nn]one)$")));
+        new OneOrListForm(new WrittenForm("a span such as `16:00-21:00`, or `none`", "16:00-21:00", "^( *" + SpanPattern + " *(, *" + SpanPattern + " *)*|[Nn][Oo][Nn][Ee])$")),
+        "^ *((" + DayPattern + ")( *[-–] *(" + DayPattern + "))?|" + DatePattern + ") *$");
 
     public static readonly KeyTable Room = Map("`room`",
         Must("length", Length, "inside length"),
@@ -37,12 +51,12 @@ internal static class JobKeys
         Must("low", Air, "lowest air temperature of the day"),
         Must("high", Air, "highest air temperature of the day"),
         May("dew-point", Air, "dew point; or `humidity`"),
-        May("humidity", Humidity, "relative humidity at the day's mean air; or `dew-point`"));
+        May("humidity", Humidity, "relative humidity at the day's mean air; or `dew-point`")) with { Agreeing = OneOf("dew-point", "humidity") };
 
     public static readonly KeyTable Weather = Map("`weather`",
         May("steady", new MapForm(() => Steady), "the same air all the time"),
         May("daily", new MapForm(() => Daily), "the same day over and over"),
-        May("hours", new TextForm("forecast.csv"), "a forecast in a file beside the job"));
+        May("hours", new TextForm("forecast.csv"), "a forecast in a file beside the job")) with { Agreeing = OneOf("steady", "daily", "hours") };
 
     public static readonly KeyTable Place = Map("`place`",
         May("room", new MapForm(() => Room), "the room as a box"),
@@ -56,14 +70,20 @@ internal static class JobKeys
         May("spray-spots", new WholeForm(JobRanges.Stations), "batches that can be sprayed at once"),
         May("rack", new WholeForm(JobRanges.Pieces), "pieces that can hang or lie wet"),
         May("ignition", new OneOrListForm(Text), "what could light vapour"),
-        Must("weather", new MapForm(() => Weather), "the air without the heater"));
+        Must("weather", new MapForm(() => Weather), "the air without the heater")) with
+    {
+        Agreeing = """[{"oneOf": [{"required": ["room"]}, {"required": ["volume"]}, {"required": ["outdoors"], "properties": {"outdoors": {"const": true}}}]}]""",
+    };
 
     public static readonly KeyTable Crew = Map("`crew`",
         Must("people", new WholeForm(JobRanges.People), "people at each station"),
         May("stations", new WholeForm(JobRanges.Stations), "stations that each do all the surfaces on their own piece"),
         Must("hours", Hours, "working hours by date, day or range of days"),
         May("set-up", Time, "time at the start of each working span"),
-        May("put-away", Time, "time at the end of each working span"));
+        May("put-away", Time, "time at the end of each working span")) with
+    {
+        Agreeing = """[{"not": {"properties": {"hours": {"additionalProperties": {"type": "string", "pattern": "^[Nn][Oo][Nn][Ee]$"}}}}}]""",
+    };
 
     public static readonly KeyTable Package = Map("`package`",
         May("net", new WrittenForm("a mass such as `12 oz` or a volume such as `12 fl oz`", "12 oz", "[0-9]"), "net contents"),
@@ -87,8 +107,8 @@ internal static class JobKeys
             May("recoat", Windows, "windows for the same product"), May("topcoat", Windows, "windows for another product over it")]);
 
     public static readonly KeyTable Limits = Map("`limits`",
-        May("air", new RangeForm(Dimension.Temperature, JobRanges.AirTemperature, "50-90 °F"), "range of air temperature"),
-        May("surface", new RangeForm(Dimension.Temperature, JobRanges.PartTemperature, "50-90 °F"), "range of surface temperature"),
+        May("air", new RangeForm(Dimension.Temperature, JobRanges.AirTemperature, "50-90 °F", OpenOrRange), "range of air temperature"),
+        May("surface", new RangeForm(Dimension.Temperature, JobRanges.PartTemperature, "50-90 °F", OpenOrRange), "range of surface temperature"),
         May("humidity", new RangeForm(Dimension.Ratio, JobRanges.Humidity, "85 %"), "most humidity, or a range"),
         May("above-dew", new QuantityForm(Dimension.Temperature, JobRanges.AboveDew), "least distance of the surface above the dew point"));
 
@@ -127,7 +147,10 @@ internal static class JobKeys
     ];
 
     public static readonly KeyTable Product = Map("a product",
-        [May("preset", new WordForm("product preset", words => words.ProductPresets), "class that fills what is missing"), .. LabelKeys]);
+        [May("preset", new WordForm("product preset", words => words.ProductPresets), "class that fills what is missing"), .. LabelKeys]) with
+    {
+        Agreeing = """[{"anyOf": [{"required": ["preset"]}, {"required": ["times", "recoat", "limits"], "anyOf": [{"required": ["covers"]}, {"required": ["solids"]}]}]}]""",
+    };
 
     public static readonly KeyTable TestPanel = Map("a test panel",
         Must("product", new TextForm("black"), "key of a product"),
@@ -157,7 +180,7 @@ internal static class JobKeys
         May("count", new WholeForm(JobRanges.Pieces), "pieces"),
         Must("material", new WordForm("material", words => words.Materials), "what it is made of"),
         May("finish", new WordForm("finish", words => words.Finishes), "old finish"),
-        May("condition", new OneOrListForm(new WordForm("condition", words => words.Conditions)), "how it is"),
+        May("condition", new OneOrListForm(new WordForm("condition", words => words.Conditions), Least: 1), "how it is"),
         May("area", Area, "area of one piece; or `shape`"),
         May("shape", new ListForm(new MapForm(() => Shape!)), "shapes of one piece; or `area`"),
         May("spread", new QuantityForm(Dimension.Ratio, JobRanges.ShareBelowWhole), "plus or minus share of the area"),
@@ -172,7 +195,7 @@ internal static class JobKeys
         May("lead-test", Words<LeadTestResult>("lead test"), "result of a test for lead"),
         May("near", new OneOrListForm(new WordForm("thing near a surface", words => words.Near)), "what is near it"),
         Must("system", new TextForm("black-on-metal"), "key of a system"),
-        May("mask", new ListForm(new MapForm(() => Mask), Least: 0), "what must be masked on one piece"));
+        May("mask", new ListForm(new MapForm(() => Mask), Least: 0), "what must be masked on one piece")) with { Agreeing = OneOf("area", "shape") };
 
     public static readonly KeyTable Panel = ShapeMap("panel", Must("length", Length, "length"), Must("width", Length, "width"), May("sides", Sides, "sides that count"));
     public static readonly KeyTable Disc = ShapeMap("disc", Must("diameter", Length, "diameter"), May("sides", Sides, "sides that count"));
@@ -196,7 +219,7 @@ internal static class JobKeys
     ];
 
     public static readonly KeyTable Shape = Map("a shape",
-        [.. Shapes.Select(shape => May(shape.Name, new MapForm(() => shape.Table), shape.Name))]);
+        [.. Shapes.Select(shape => May(shape.Name, new MapForm(() => shape.Table), shape.Name))]) with { Agreeing = OneOf([.. Shapes.Select(shape => shape.Name)]) };
 
     public static readonly KeyTable ConsumablePrice = Map("the price of a consumable",
         Must("price", new MoneyForm(), "price of one pack"),
@@ -236,7 +259,20 @@ internal static class JobKeys
         May("took", Time, "hands-on time"),
         May("cans", Amount, "cans used, or the mass or volume left"),
         May("readings", new MapForm(() => Readings), "what was read"),
-        May("note", Text, "free text"));
+        May("note", Text, "free text")) with
+    {
+        Agreeing = """
+            [
+              {"not": {"required": ["surface", "surfaces"]}},
+              {"anyOf": [{"required": ["operation"]}, {"required": ["layer", "coat"]}]},
+              {"if": {"anyOf": [{"required": ["layer"]}, {"required": ["coat"]}]}, "then": {
+                "required": ["layer", "coat"],
+                "anyOf": [{"required": ["surface"]}, {"required": ["surfaces"]}],
+                "properties": {"operation": {"pattern": "^ *[Cc][Oo][Aa][Tt] *$"}}
+              }}
+            ]
+            """,
+    };
 
     public static readonly KeyTable Job = Map("the job",
         Must("coatplan", new WholeForm(JobRanges.Format), "format number"),
@@ -259,6 +295,9 @@ internal static class JobKeys
         May("prices", new MapForm(() => Prices), "what a quote counts with"),
         May("checks", new MapForm(() => Checks), "checks made before the work"),
         May("done", new ListForm(new MapForm(() => Done), Least: 0), "what has been done already"));
+
+    private static string OneOf(params ImmutableArray<string> names) =>
+        $$"""[{"oneOf": [{{string.Join(", ", names.Select(name => $$"""{"required": ["{{name}}"]}"""))}}]}]""";
 
     private static WordForm Words<T>(string what)
         where T : struct, Enum => new WordForm(what, _ => JobWords.Of<T>());
