@@ -15,7 +15,7 @@ internal static class SheetsCommand
     /// <param name="surroundings">What it may reach.</param>
     public static Command Of(Surroundings surroundings)
     {
-        var command = new Command("sheets", "Write the sheets of a job, each as PDF and as text: masking & safety for the wall, work for the bench, the shopping list; all of them as one page for a phone, the steps as a calendar with alarms for phones, and the lists as CSV.");
+        var command = new Command("sheets", "Write the sheets of a job, each as PDF and as text: masking & safety for the wall, work for the bench, the timeline, tags for what comes off, the shopping list, the quote, handouts for the stations of a class; all of them as one page for a phone, the steps as a calendar with alarms for phones, and the lists as CSV.");
         var job = Shared.JobArgument();
         var to = new Option<string>("--to") { Description = "Folder to write into; made where it does not exist", HelpName = "DIR", Required = true };
         var paper = new Option<string?>("--paper") { Description = "letter or a4; by the job's units unless said", HelpName = "SIZE" };

@@ -12,6 +12,12 @@ namespace CoatPlan.Sheets.Content;
 /// <param name="Plan">The plan.</param>
 public sealed record PlanWords(Plan Plan)
 {
+    /// <summary>A box to tick, in a table.</summary>
+    public const string Tick = "[ ]";
+
+    /// <summary>Room to write, in a table.</summary>
+    public const string ToWrite = "______";
+
     private static readonly LocalDateTimePattern DayAndTime = LocalDateTimePattern.CreateWithInvariantCulture("ddd d MMM HH:mm");
     private static readonly LocalDatePattern DayOnly = LocalDatePattern.CreateWithInvariantCulture("dddd d MMMM uuuu");
     private static readonly LocalDatePattern DayOfYear = LocalDatePattern.CreateWithInvariantCulture("dddd d MMMM");
@@ -76,8 +82,20 @@ public sealed record PlanWords(Plan Plan)
     /// <summary>An amount of money in the plan's currency.</summary>
     public string Money(decimal amount) => MinorUnits.Write(amount, Plan.Currency);
 
-    /// <summary>A share as a whole percentage.</summary>
-    public static string Percent(double share) => string.Create(CultureInfo.InvariantCulture, $"{Math.Round(share * 100, MidpointRounding.AwayFromZero)} %");
+    /// <summary>An amount of money in the plan's currency, the currency left out.</summary>
+    public string Figure(decimal amount) => Money(amount).Split(' ')[0];
+
+    /// <summary>The coats of a surface, first to last.</summary>
+    public string Coats(string surface) => string.Join(
+        "; ",
+        Plan.Layers.Where(layer => layer.Surface == surface).Select(layer => $"{(layer.Coats == 1 ? "1 coat" : $"{Count(layer.Coats)} coats")} of {Product(layer.Product)}"));
+
+    /// <summary>A share as a whole percentage; a little is not nothing.</summary>
+    public static string Percent(double share)
+    {
+        var whole = Math.Round(share * 100, MidpointRounding.AwayFromZero);
+        return whole == 0 && share > 0 ? "under 1 %" : string.Create(CultureInfo.InvariantCulture, $"{whole} %");
+    }
 
     /// <summary>An hour of the clock in two digits.</summary>
     public static string Hour(int hour) => hour.ToString("00", CultureInfo.InvariantCulture);

@@ -20,7 +20,7 @@ public static class SafetySheet
                 new Heading("Breathe through"),
                 new Notice(plan.Respirator.Kind),
                 .. Masking(plan, words),
-                new Columns([new Bullets(plan.Respirator.Why), .. Air(plan, words), .. Tape(plan), .. LabelWords(plan), .. Cautions(plan)]),
+                new Columns([new Bullets(plan.Respirator.Why), .. Air(plan, words), .. Tape(plan, words), .. LabelWords(plan), .. Cautions(plan)]),
                 .. Deferral.Of(plan),
             ]);
     }
@@ -37,11 +37,16 @@ public static class SafetySheet
         if (Worst(plan, step => step.LelRatio) is { } fire)
             lines.Add($"Highest computed share of the lower explosive limit: {PlanWords.Percent(fire.LelRatio)}, during “{TitleOf(plan, fire)}”.");
         if (plan.Air.ByStep.Select(step => step.PurgeMin).DefaultIfEmpty(0).Max() is { } purge)
-            lines.Add($"Keep the exhaust running {PlanWords.Minutes(Math.Ceiling(purge))} after the last coat of a session at the longest; nobody goes in without the respirator before.");
+        {
+            lines.Add(purge > 0
+                ? $"Keep the exhaust running {PlanWords.Minutes(Math.Ceiling(purge))} after the last coat of a session at the longest; nobody goes in without the respirator before."
+                : "The computed air is under the exposure limits as soon as the last coat of a session ends.");
+        }
+
         if (plan.Air.ExhaustForLimitM3PerMin is { } forLimit)
-            lines.Add($"Exhaust that would keep the computed air under the exposure limits: {words.Flow(forLimit)}.");
+            lines.Add(forLimit > 0 ? $"Exhaust that would keep the computed air under the exposure limits: {words.Flow(forLimit)}." : "The computed air stays under the exposure limits even without exhaust.");
         if (plan.Air.ExhaustForLelM3PerMin is { } forLel)
-            lines.Add($"Exhaust that would keep it under 10 % of the lower explosive limit: {words.Flow(forLel)}.");
+            lines.Add(forLel > 0 ? $"Exhaust that would keep it under 10 % of the lower explosive limit: {words.Flow(forLel)}." : "It stays under 10 % of the lower explosive limit even without exhaust.");
         lines.AddRange(plan.Air.Notes);
         yield return new Bullets(lines.ToImmutable());
     }
@@ -52,45 +57,42 @@ public static class SafetySheet
             yield break;
 
         yield return new Heading("Mask");
+        var film = plan.Masks.Any(mask => mask.AreaM2 is not null);
+        ImmutableArray<Column> columns = [new Column("On", 2), new Column("What", 3), new Column("Kind", 2), new Column("Tape", 1, true)];
         yield return new Grid(
-            [new Column("On", 2), new Column("What", 3), new Column("Kind", 2), new Column("Tape", 1, true), new Column("Film", 1, true)],
-            [
-                .. plan.Masks.Select(mask => ImmutableArray.Create(
-                    words.Names([mask.Surface]),
-                    mask.What,
-                    mask.Kind ?? "",
-                    mask.EdgeM is { } edge ? words.Length(edge) : "",
-                    mask.AreaM2 is { } area ? words.Area(area) : "")),
-            ]);
+            film ? columns.Add(new Column("Film", 1, true)) : columns,
+            [.. plan.Masks.Select(mask => film ? Row(mask, words).Add(mask.AreaM2 is { } area ? words.Area(area) : "") : Row(mask, words))]);
     }
 
-    private static IEnumerable<Block> Tape(Plan plan)
+    private static ImmutableArray<string> Row(PlanMask mask, PlanWords words) =>
+        [words.Names([mask.Surface]), mask.What, mask.Kind ?? "", mask.EdgeM is { } edge ? words.Length(edge) : ""];
+
+    private static IEnumerable<Block> Tape(Plan plan, PlanWords words)
     {
-        var tape = TapeTimes(plan).ToImmutableArray();
+        var tape = TapeTimes(plan, words).ToImmutableArray();
         if (tape.IsEmpty)
             yield break;
 
-        yield return new Heading("Tape");
+        yield return new Heading("Tape: pull it back on itself");
         yield return new Bullets(tape);
     }
 
-    private static IEnumerable<string> TapeTimes(Plan plan)
-    {
-        foreach (var group in plan.Steps.Where(step => step.Batch is not null).GroupBy(step => (step.Batch, step.Station)))
-        {
-            var on = group.FirstOrDefault(step => step.Kind == "mask");
-            foreach (var step in group.Where(step => step.Kind is "unmask" or "remask"))
-            {
-                if (step.Kind == "remask")
-                {
-                    on = step;
-                    continue;
-                }
+    // Stations whose tape goes on and comes off at the same time share a line.
+    private static IEnumerable<string> TapeTimes(Plan plan, PlanWords words) =>
+        plan.Steps.Where(step => step.Batch is not null).GroupBy(step => (step.Batch, step.Station)).SelectMany(group => Taped([.. group], words))
+            .GroupBy(tape => (tape.On, tape.Off, tape.What))
+            .OrderBy(same => same.Key.On)
+            .Select(same => $"{StationWords.After(same.Key.What, same.Select(tape => tape.Station))}: on {PlanWords.Moment(same.Key.On)}, off {PlanWords.Moment(same.Key.Off)}.");
 
-                var station = group.Key.Station is { } number ? string.Create(CultureInfo.InvariantCulture, $", station {number}") : "";
-                if (on is not null)
-                    yield return $"{group.Key.Batch}{station}: tape on {PlanWords.Moment(on.Start)}, off {PlanWords.Moment(step.Start)}; pull it back on itself.";
-            }
+    private static IEnumerable<(string What, int? Station, LocalDateTime On, LocalDateTime Off)> Taped(ImmutableArray<PlanStep> steps, PlanWords words)
+    {
+        PlanStep? on = null;
+        foreach (var step in steps)
+        {
+            if (step.Kind is "mask" or "remask")
+                on = step;
+            else if (step.Kind == "unmask" && on is not null)
+                yield return (words.Names(step.Surfaces), step.Station, on.Start, step.Start);
         }
     }
 

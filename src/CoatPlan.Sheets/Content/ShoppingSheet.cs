@@ -7,8 +7,6 @@ namespace CoatPlan.Sheets.Content;
 /// <summary>The shopping list: what to buy and what is on the shelf already.</summary>
 public static class ShoppingSheet
 {
-    private const string Tick = "[ ]";
-
     private const int AmountDecimals = 2;
 
     /// <summary>What the sheet says.</summary>
@@ -48,7 +46,7 @@ public static class ShoppingSheet
     // A price that is not known leaves room to write it in; the sum says how many there are.
     private static ImmutableArray<string> Row(PlanSupply supply, PlanWords words) =>
     [
-        Tick,
+        PlanWords.Tick,
         supply.Name,
         Count(supply.Buy),
         supply.Price is { } price ? words.Money(price) : "",
@@ -57,7 +55,7 @@ public static class ShoppingSheet
 
     private static ImmutableArray<string> Row(PlanConsumable item, PlanWords words) =>
     [
-        Tick,
+        PlanWords.Tick,
         item.Item,
         item is { Pack: > 1, Packs: > 0 } ? $"{Amount(item.Amount, item)}: {Packs(item.Packs)} of {Count(item.Pack)}" : Amount(item.Amount, item),
         item.Price is { } price ? words.Money(price) : "",

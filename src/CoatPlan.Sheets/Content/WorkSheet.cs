@@ -33,7 +33,7 @@ public static class WorkSheet
         if (!plan.Warnings.IsEmpty)
         {
             yield return new Heading("Before you start");
-            yield return new Bullets([.. plan.Warnings.Select(warning => warning.Text)]);
+            yield return new Bullets([.. plan.Warnings.Select(warning => WhyLine.Of(warning.Text))]);
         }
 
         var vehicle = plan.Cautions.Where(IsForVehicle).Select(CautionLine.Of).ToImmutableArray();
@@ -44,7 +44,10 @@ public static class WorkSheet
         }
     }
 
-    private static IEnumerable<Block> Steps(Plan plan, PlanWords words)
+    private static IEnumerable<Block> Steps(Plan plan, PlanWords words) =>
+        plan.Steps.Any(step => step.Station is not null) ? StationWork.Of(plan, words) : ByDay(plan, words);
+
+    private static IEnumerable<Block> ByDay(Plan plan, PlanWords words)
     {
         foreach (var day in plan.Steps.GroupBy(step => step.Start.Date))
         {
@@ -55,20 +58,17 @@ public static class WorkSheet
     }
 
     /// <summary>What the sheet says of one step.</summary>
-    internal static WorkStep StepOf(PlanStep step, Plan plan, PlanWords words)
-    {
-        var station = step.Station is { } number ? $"Station {number}: " : "";
-        return new WorkStep(
-            PlanWords.Span(step.Start, step.End),
-            station + step.Title,
-            step.Coat is null ? "" : words.Names(step.Surfaces),
-            [.. Details(step, plan, words)],
-            [.. Readings(step, words)]);
-    }
+    internal static WorkStep StepOf(PlanStep step, Plan plan, PlanWords words) => new(
+        PlanWords.Span(step.Start, step.End),
+        step.Title,
+        step.Coat is null ? "" : words.Names(step.Surfaces),
+        [.. Details(step, plan, words), .. Limits(step, plan)],
+        [.. Readings(step, words)]);
 
-    private static IEnumerable<string> Details(PlanStep step, Plan plan, PlanWords words)
+    /// <summary>How long, why, how, and what it waits for.</summary>
+    internal static IEnumerable<string> Details(PlanStep step, Plan plan, PlanWords words)
     {
-        yield return $"Hands-on {PlanWords.Minutes(step.HandsMin)}. {step.Why}";
+        yield return $"Hands-on {PlanWords.Minutes(step.HandsMin)}. {WhyLine.Of(step.Why)}";
         if (step.Passes is { } passes)
             yield return $"Passes {words.Length(passes.FanM)} wide, {words.Length(passes.SpacingM)} apart, nozzle {words.Length(passes.DistanceM)} off.";
         foreach (var wait in step.After.Where(wait => wait.LeastMin > 0))
@@ -78,14 +78,18 @@ public static class WorkSheet
             var most = wait.MostMin is { } limit ? $", and no later than {PlanWords.Minutes(limit)} after its start" : "";
             yield return $"Not before {PlanWords.Minutes(wait.LeastMin!.Value)} after “{title}” ({Word(wait.Stage)}{label}){most}.";
         }
+    }
 
+    private static IEnumerable<string> Limits(PlanStep step, Plan plan)
+    {
         if (step.LastSafeStart is { } last)
             yield return $"Last start inside its windows: {PlanWords.Moment(last)}.";
         if (plan.RestPoints.Any(point => point.After == step.Id))
             yield return "After this the whole job can rest a week.";
     }
 
-    private static IEnumerable<string> Readings(PlanStep step, PlanWords words)
+    /// <summary>What is read before a coat, with its limits.</summary>
+    internal static IEnumerable<string> Readings(PlanStep step, PlanWords words)
     {
         if (step.Limits is not { } limits)
             yield break;

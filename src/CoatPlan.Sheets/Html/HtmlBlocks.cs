@@ -54,6 +54,18 @@ internal static class HtmlBlocks
             case WorkStep step:
                 Write(page, step);
                 break;
+            case NewPage next:
+                page.Append("<div class=\"page\">").Append(Escaped(next.Head)).Append("</div>\n");
+                break;
+            case Blanks blanks:
+                Write(page, blanks.Labels);
+                break;
+            case Tags tags:
+                page.Append("<div class=\"tags\">\n");
+                foreach (var tag in tags.Items)
+                    Write(page, tag);
+                page.Append("</div>\n");
+                break;
             case Timeline timeline:
                 Write(page, timeline);
                 break;
@@ -97,13 +109,34 @@ internal static class HtmlBlocks
 
     private static void Write(StringBuilder page, WorkStep step)
     {
-        page.Append("<div class=\"step\">\n<label><input type=\"checkbox\" /> ").Append(Escaped($"{step.When}  {step.Title}")).Append("</label>\n");
+        page.Append("<div class=\"step\">\n");
+        if (step.Ticks.IsEmpty)
+            page.Append("<label><input type=\"checkbox\" /> ").Append(Escaped($"{step.When}  {step.Title}")).Append("</label>\n");
+        else
+            page.Append("<p class=\"title\">").Append(Escaped($"{step.When}  {step.Title}")).Append("</p>\n");
         if (step.Where.Length > 0)
             Element(page, "p", step.Where);
         foreach (var detail in step.Details)
             Element(page, "p", detail);
         foreach (var reading in step.Readings)
             page.Append("<p>read ").Append(Escaped(reading)).Append(": <span class=\"write\"></span></p>\n");
-        page.Append("<p>really from <span class=\"write\"></span> to <span class=\"write\"></span></p>\n</div>\n");
+        if (!step.Ticks.IsEmpty)
+            page.Append("<p>").AppendJoin(' ', step.Ticks.Select(tick => $"<label>{Escaped(tick)} <input type=\"checkbox\" /></label>")).Append("</p>\n");
+        if (!step.Blanks.IsEmpty)
+            Write(page, step.Blanks);
+        page.Append("</div>\n");
+    }
+
+    private static void Write(StringBuilder page, ImmutableArray<string> blanks) =>
+        page.Append("<p>").AppendJoin(' ', blanks.Select(label => $"{Escaped(label)} <span class=\"write\"></span>")).Append("</p>\n");
+
+    private static void Write(StringBuilder page, Tag tag)
+    {
+        page.Append("<div class=\"tag\"><p class=\"notice\">").Append(Escaped(tag.Number)).Append("</p>\n<p class=\"title\">").Append(Escaped(tag.Name)).Append("</p>\n");
+        foreach (var line in tag.Lines)
+            Element(page, "p", line);
+        foreach (var blank in tag.Blanks)
+            Write(page, [blank]);
+        page.Append("</div>\n");
     }
 }

@@ -16,8 +16,10 @@ public static class HtmlPage
         .step { border: 1px solid #000; padding: 0.6rem; margin: 0.75rem 0; break-inside: avoid; } .step label { font-weight: bold; font-size: 1.25rem; }
         .step p { margin: 0.35rem 0; } input { width: 1.5rem; height: 1.5rem; vertical-align: middle; }
         .picture { overflow-x: auto; } svg { display: block; width: 100%; min-width: 46rem; break-inside: avoid; } pre { overflow-x: auto; font-size: 0.8rem; }
+        .title { font-weight: bold; font-size: 1.25rem; } .page { font-weight: bold; font-size: 1.4rem; border-top: 3px solid #000; margin-top: 2rem; }
+        .tags { display: grid; grid-template-columns: repeat(auto-fill, minmax(18rem, 1fr)); } .tag { border: 2px dashed #000; padding: 0.75rem; break-inside: avoid; } .tag p { margin: 0.4rem 0; } .tag .notice { float: left; margin: 0 0.75rem 0.25rem 0; font-size: 2rem; }
         .write { display: inline-block; min-width: 5rem; border-bottom: 1px solid #000; }
-        @media print { nav { display: none; } body { font-size: 10pt; max-width: none; padding: 0; } svg { min-width: 0; } section { break-before: page; } section:first-of-type { break-before: auto; } h3 { break-after: avoid; } }
+        @media print { nav { display: none; } body { font-size: 10pt; max-width: none; padding: 0; } svg { min-width: 0; } section { break-before: page; } section:first-of-type { break-before: auto; } .page { break-before: page; } h2 + .page { break-before: auto; } h3 { break-after: avoid; } }
         """;
 
     /// <summary>Writes the page; every word of the sheets is escaped.</summary>

@@ -9,8 +9,6 @@ internal static class PdfBlocks
     private const double Gap = 4;
     private const double Indent = 12;
     private const double Dot = 8;
-    private const double TickBox = 10;
-    private const double WritingWidth = 56;
 
     /// <summary>Draws a block.</summary>
     /// <param name="pen">The pen.</param>
@@ -40,7 +38,18 @@ internal static class PdfBlocks
                 pen.InColumns(smallType, (2 * SheetPen.LineOf(pen.Body)) - Gap, () => columns.Parts.ToList().ForEach(part => Draw(pen, part, smallType)));
                 break;
             case WorkStep step:
-                Draw(pen, step);
+                PdfWorkStep.Draw(pen, step);
+                break;
+            case NewPage next:
+                pen.NewPage(next.Head);
+                if (next.Head.Length > 0)
+                    pen.Mark(next.Head);
+                break;
+            case Blanks blanks:
+                PdfBlanks.Draw(pen, blanks.Labels);
+                break;
+            case Tags tags:
+                PdfTags.Draw(pen, tags);
                 break;
             case Timeline timeline:
                 Draw(pen, timeline);
@@ -98,54 +107,5 @@ internal static class PdfBlocks
         }
 
         pen.Space(Gap);
-    }
-
-    private static void Draw(SheetPen pen, WorkStep step)
-    {
-        pen.Need(HeightOf(pen, step));
-        pen.Box(pen.Left, pen.Y + 1, TickBox, TickBox);
-        pen.Text($"{step.When}  {step.Title}", SheetPen.Strong, TickBox + Gap);
-        if (step.Where.Length > 0)
-            pen.Text(step.Where, pen.Body, TickBox + Gap);
-        foreach (var detail in step.Details)
-            pen.Text(detail, SheetPen.Small, TickBox + Gap);
-        Writing(pen, ["really from", "to", .. step.Readings.Select(reading => "read " + reading)]);
-        pen.Space(2 * Gap);
-    }
-
-    // Words, each with a box to write in behind it, as many in a row as fit.
-    private static void Writing(SheetPen pen, ImmutableArray<string> words)
-    {
-        var height = SheetPen.LineOf(SheetPen.Small) + Gap;
-        var x = pen.Left + TickBox + Gap;
-        pen.Space(Gap / 2);
-        pen.Need(height);
-        foreach (var word in words)
-        {
-            var width = pen.WidthOf(word, SheetPen.Small);
-            if (x + width + Gap + WritingWidth > pen.Left + pen.Width)
-            {
-                pen.Space(height);
-                pen.Need(height);
-                x = pen.Left + TickBox + Gap;
-            }
-
-            pen.Line(word, SheetPen.Small, x);
-            pen.Box(x + width + Gap, pen.Y - 1, WritingWidth, SheetPen.LineOf(SheetPen.Small));
-            x += width + WritingWidth + 3 * Gap;
-        }
-
-        pen.Space(height);
-    }
-
-    private static double HeightOf(SheetPen pen, WorkStep step)
-    {
-        var width = pen.Width - TickBox - Gap;
-        var small = step.Details.Sum(detail => pen.Lines(detail, SheetPen.Small, width).Length);
-        var body = step.Where.Length > 0 ? pen.Lines(step.Where, pen.Body, width).Length : 0;
-        var strong = pen.Lines($"{step.When}  {step.Title}", SheetPen.Strong, width).Length;
-        var writing = 1 + (step.Readings.Length + 1) / 2;
-        return small * SheetPen.LineOf(SheetPen.Small) + body * SheetPen.LineOf(pen.Body) + strong * SheetPen.LineOf(SheetPen.Strong)
-            + writing * (SheetPen.LineOf(SheetPen.Small) + Gap) + 3 * Gap;
     }
 }

@@ -26,6 +26,7 @@ internal sealed class SheetPen
     private double columnTop;
     private int column;
     private int columns = 1;
+    private string head = "";
 
     public SheetPen(PdfDocument document, Sheet sheet, PaperSize paper)
     {
@@ -76,6 +77,17 @@ internal sealed class SheetPen
             return;
         }
 
+        graphics.Dispose();
+        graphics = Turn();
+    }
+
+    /// <summary>Turns to a new page, unless nothing is on this one yet, and says at the head of it and of those after it what they are for.</summary>
+    public void NewPage(string what)
+    {
+        var blank = Y <= columnTop;
+        head = what;
+        if (blank)
+            document.Pages.Remove(document.Pages[^1]);
         graphics.Dispose();
         graphics = Turn();
     }
@@ -152,6 +164,9 @@ internal sealed class SheetPen
         Y += picture.Height;
     }
 
+    /// <summary>The lines of a text in a type.</summary>
+    public ImmutableArray<string> Lines(string text, TypeFace type, double width) => Lines(text, Font(type), width);
+
     /// <summary>Width of a text in a type, points.</summary>
     public double WidthOf(string text, TypeFace type) => WidthOf(text, Font(type));
 
@@ -212,6 +227,9 @@ internal sealed class SheetPen
         column = 0;
         Line(sheet.Title, Title, Margin);
         Y += LineOf(Title);
+        var wide = head.Length == 0 ? 0 : WidthOf(head, Title) + BetweenColumns;
+        if (wide > 0)
+            graphics.DrawString(PlainText.Of(head), Title, XBrushes.Black, new XPoint(Margin + pageWidth - wide + BetweenColumns, Margin + Title.Size));
         Line(Lines(sheet.Job, Job, pageWidth)[0], Job, Margin);
         Y += LineOf(Job) + 2;
         Rule(Margin, pageWidth, Y);

@@ -50,6 +50,18 @@ public static class TextSheet
             case WorkStep step:
                 Write(text, step);
                 break;
+            case NewPage page:
+                text.Append('\n').Append('=', Width).Append('\n');
+                if (page.Head.Length > 0)
+                    Lines(text, page.Head.ToUpperInvariant(), "", "");
+                break;
+            case Blanks blanks:
+                Lines(text, Written(blanks.Labels), "", "");
+                break;
+            case Tags tags:
+                foreach (var tag in tags.Items)
+                    Write(text, tag);
+                break;
             case Timeline timeline:
                 TextTimeline.Write(text, timeline);
                 break;
@@ -60,15 +72,31 @@ public static class TextSheet
 
     private static void Write(StringBuilder text, WorkStep step)
     {
-        Lines(text, $"{step.When}  {step.Title}", "[ ] ", "    ");
+        Lines(text, $"{step.When}  {step.Title}", step.Ticks.IsEmpty ? "[ ] " : " *  ", "    ");
         if (step.Where.Length > 0)
             Lines(text, step.Where, "    on: ", "        ");
         foreach (var detail in step.Details)
             Lines(text, detail, "    ", "    ");
         foreach (var reading in step.Readings)
             Lines(text, $"{reading}: ________", "    read ", "         ");
-        text.Append("    really: from ______ to ______\n\n");
+        if (!step.Ticks.IsEmpty)
+            Lines(text, string.Join("  ", step.Ticks.Select(tick => $"{tick}_[_]")).Replace('_', ' '), "    done: ", "    ");
+        if (!step.Blanks.IsEmpty)
+            Lines(text, Written(step.Blanks), "    ", "    ");
+        text.Append('\n');
     }
+
+    private static void Write(StringBuilder text, Tag tag)
+    {
+        text.Append('-', Width).Append('\n');
+        Lines(text, tag.Name, $"TAG {tag.Number}  ", "        ");
+        foreach (var line in tag.Lines)
+            Lines(text, line, "        ", "        ");
+        foreach (var blank in tag.Blanks)
+            Lines(text, Written([blank]), "        ", "        ");
+    }
+
+    private static string Written(ImmutableArray<string> labels) => string.Join("  ", labels.Select(label => $"{label}: ______"));
 
     private static void Lines(StringBuilder text, string paragraph, string first, string rest)
     {

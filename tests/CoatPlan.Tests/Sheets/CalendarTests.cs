@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using CoatPlan.Sheets.Calendar;
+using CoatPlan.Sheets.Content;
 using CoatPlan.Tests.Plans;
 using NodaTime.Text;
 
@@ -26,7 +27,7 @@ public class CalendarTests
             s_floating.Parse(found["DTSTART"]).Value.ShouldBe(step.Start);
             s_floating.Parse(found["DTEND"]).Value.ShouldBe(step.End);
             found["SUMMARY"].ShouldBe(step.Title);
-            found["DESCRIPTION"].ShouldContain(step.Why);
+            found["DESCRIPTION"].ShouldContain(WhyLine.Of(step.Why));
         }
     }
 

@@ -84,6 +84,9 @@ public class HtmlPageTests
         Grid grid => grid.Rows.SelectMany(row => row).Concat(grid.Columns.Select(column => column.Title)),
         Columns columns => columns.Parts.SelectMany(Words),
         WorkStep step => [$"{step.When} {step.Title}", step.Where, .. step.Details, .. step.Readings],
+        NewPage page => [page.Head],
+        Blanks blanks => blanks.Labels,
+        Tags tags => tags.Items.SelectMany(tag => tag.Lines.Concat(tag.Blanks).Prepend(tag.Name).Prepend(tag.Number)),
         Timeline timeline => timeline.Days.Select(day => day.Title),
         _ => throw new ArgumentOutOfRangeException(nameof(block), block, "A kind of block."),
     };

@@ -1,0 +1,48 @@
+using System.Globalization;
+using CoatPlan.Sheets.Content;
+using CoatPlan.Tests.Plans;
+
+namespace CoatPlan.Tests.Sheets;
+
+public class QuoteSheetTests
+{
+    [Fact]
+    public void The_columns_on_paper_add_to_the_last_row_and_that_to_the_total()
+    {
+        var rows = Rows(SheetSamples.Van());
+
+        for (var column = 2; column < 7; column++)
+            rows.SkipLast(1).Sum(row => Amount(row[column])).ShouldBe(Amount(rows[^1][column]));
+        rows[^1].Skip(2).Take(4).Sum(Amount).ShouldBe(Amount(rows[^1][6]));
+        foreach (var row in rows)
+            row.Skip(2).Take(4).Sum(Amount).ShouldBe(Amount(row[6]));
+    }
+
+    [Fact]
+    public void The_amounts_are_the_plans()
+    {
+        var plan = SheetSamples.Van();
+        var quote = plan.Quote!;
+
+        Rows(plan).SkipLast(1).Select(row => (row[0], Amount(row[2]), Amount(row[3]), Amount(row[4]), Amount(row[5]))).ShouldBe(
+            quote.Lines.Select(line => (new PlanWords(plan).Names([line.Surface]), line.Labour, line.Materials, line.Markup, line.Tax)));
+        QuoteSheet.Of(plan)!.Blocks.OfType<Notice>().Single().Text.ShouldBe(FormattableString.Invariant($"Total {quote.Total:#,0.00} USD"));
+    }
+
+    [Fact]
+    public void What_is_not_included_is_said_and_nothing_is_made_up_for_whom_and_how_long()
+    {
+        var plan = SheetSamples.Van();
+        var sheet = QuoteSheet.Of(plan)!;
+
+        sheet.Blocks.OfType<Bullets>().SelectMany(bullets => bullets.Items).Intersect(plan.Quote!.NotIncluded).ShouldBe(plan.Quote!.NotIncluded);
+        sheet.Blocks.OfType<Blanks>().SelectMany(blanks => blanks.Labels).ShouldBe(["For", "Quote no.", "Date", "Good until", "Agreed: name", "Signature", "Date"]);
+    }
+
+    [Fact]
+    public void A_job_without_a_labour_price_has_no_quote() => QuoteSheet.Of(SamplePlan.Weekend() with { Quote = null }).ShouldBeNull();
+
+    private static ImmutableArray<ImmutableArray<string>> Rows(Plan plan) => QuoteSheet.Of(plan)!.Blocks.OfType<Grid>().First().Rows;
+
+    private static decimal Amount(string cell) => decimal.Parse(cell, NumberStyles.Number, CultureInfo.InvariantCulture);
+}
