@@ -38,8 +38,8 @@ internal static class JobSource
         return new Workshop(
             trade,
             (text, name, file) => JobIntake.Read(text, name, trade, forecast => Forecast(file, forecast)),
-            ready => Planner.Plan(ready, SearchDepth.Quick),
-            ready => Planner.Plan(ready));
+            static ready => PlannedJob.Of(ready, SearchDepth.Quick),
+            static ready => PlannedJob.Of(ready, SearchDepth.Full));
     }
 
     /// <summary>The presets in use.</summary>

@@ -18,12 +18,17 @@ internal static class NewJob
     /// <param name="now">The time on the wall.</param>
     public static string Text(LocalDateTime now)
     {
-        var friday = now.DayOfWeek == IsoDayOfWeek.Friday && now.TimeOfDay < FirstHour ? now.Date : now.Date.Next(IsoDayOfWeek.Friday);
-        var sunday = friday.Next(IsoDayOfWeek.Sunday);
+        var friday = Start(now);
+        var sunday = friday.Date.Next(IsoDayOfWeek.Sunday);
         return Template()
-            .Replace("{start}", Written.Format(friday.At(FirstHour)), StringComparison.Ordinal)
+            .Replace("{start}", Written.Format(friday), StringComparison.Ordinal)
             .Replace("{finish}", Written.Format(sunday.At(LastHour)), StringComparison.Ordinal);
     }
+
+    /// <summary>When the weekend that comes next begins, for those who have Friday evening.</summary>
+    /// <param name="now">The time on the wall.</param>
+    public static LocalDateTime Start(LocalDateTime now) =>
+        (now.DayOfWeek == IsoDayOfWeek.Friday && now.TimeOfDay < FirstHour ? now.Date : now.Date.Next(IsoDayOfWeek.Friday)).At(FirstHour);
 
     private static string Template()
     {

@@ -1,3 +1,5 @@
+using CoatPlan.Outlook;
+
 namespace CoatPlan.App;
 
 /// <summary>What turns text into jobs and jobs into plans, with the presets in use.</summary>
@@ -6,4 +8,11 @@ namespace CoatPlan.App;
 /// it has none, for a forecast that lies beside it.</param>
 /// <param name="Sketch">Plans a job at once, for a person who waits for the effect of a change.</param>
 /// <param name="Plan">Plans a job as well as it can.</param>
-internal sealed record Workshop(Trade Trade, Func<string, string, string?, IntakeResult> Read, Func<ReadyJob, Plan> Sketch, Func<ReadyJob, Plan> Plan);
+internal sealed record Workshop(Trade Trade, Func<string, string, string?, IntakeResult> Read, Func<ReadyJob, PlannedJob> Sketch, Func<ReadyJob, PlannedJob> Plan)
+{
+    /// <summary>Ranks the starts of a job.</summary>
+    public Func<ReadyJob, IProgress<double>, CancellationToken, ImmutableArray<StartTime>> When { get; init; } = static (ready, progress, cancel) => StartTimes.Of(ready, progress, cancel);
+
+    /// <summary>Says how likely a job is done in time; null where the whole of it cannot be placed.</summary>
+    public Func<ReadyJob, IProgress<double>, CancellationToken, Chance?> Chance { get; init; } = static (ready, progress, cancel) => Chances.Of(ready, new ChanceAsked(), progress, cancel);
+}

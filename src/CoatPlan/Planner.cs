@@ -35,7 +35,7 @@ public static class Planner
     /// <summary>The plan of a job with everything that it was worked out from and through.</summary>
     /// <param name="ready">The job, read and checked.</param>
     /// <param name="depth">How far to search for an earlier finish.</param>
-    internal static (Plan Plan, Workings Workings) Work(ReadyJob ready, SearchDepth depth)
+    public static (Plan Plan, Workings Workings) Work(ReadyJob ready, SearchDepth depth)
     {
         ArgumentNullException.ThrowIfNull(ready);
         return Work(Arrange(ready, depth) with { Depth = depth });

@@ -35,8 +35,9 @@ internal static class OpenCommand
         }
 
         var workshop = JobSource.Workshop(presets);
-        var file = job is null ? JobFile.Unnamed(NewJob.Text(surroundings.WallTime())) : JobFile.Open(job);
-        TerminalUi.Run(surroundings, file, workshop);
+        var now = surroundings.WallTime();
+        var file = job is null ? JobFile.Unnamed(NewJob.Text(now)) : JobFile.Open(job);
+        TerminalUi.Run(surroundings, file, workshop, job is null ? NewJob.Start(now) : null);
         return ExitCode.Done;
     }
 }

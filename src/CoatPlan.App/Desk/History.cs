@@ -19,6 +19,9 @@ internal sealed class History
     /// <summary>What undo would take back; null where there is nothing.</summary>
     public string? Undoable => before.Count > 0 ? now.What : null;
 
+    /// <summary>The text before the last change; null where there is none.</summary>
+    public string? Before => before.TryPeek(out var earlier) ? earlier.Text : null;
+
     /// <summary>What redo would make again; null where there is nothing.</summary>
     public string? Redoable => after.TryPeek(out var next) ? next.What : null;
 

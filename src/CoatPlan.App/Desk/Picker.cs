@@ -30,6 +30,9 @@ internal sealed class Picker
     /// <summary>Whether several rows can be marked.</summary>
     public bool Several { get; init; }
 
+    /// <summary>Why it is asked, or what to look at; empty for nothing.</summary>
+    public string Note { get; init; } = "";
+
     /// <summary>What was typed to narrow the list.</summary>
     public string Filter { get; private set; } = "";
 

@@ -4,7 +4,7 @@ namespace CoatPlan.App.Desk;
 /// <param name="plan">Makes a plan; runs in the background.</param>
 /// <param name="background">Runs something away from the person's keys.</param>
 /// <param name="foreground">Runs something where the desk may be touched.</param>
-internal sealed class Replanner(Func<ReadyJob, Plan> plan, Action<Action> background, Action<Action> foreground)
+internal sealed class Replanner(Func<ReadyJob, PlannedJob> plan, Action<Action> background, Action<Action> foreground)
 {
     private Request? waiting;
 
@@ -16,7 +16,7 @@ internal sealed class Replanner(Func<ReadyJob, Plan> plan, Action<Action> backgr
     /// <summary>Asks for the plan of a job.</summary>
     /// <param name="job">The job.</param>
     /// <param name="done">Takes the plan, or what went wrong, in the foreground; not called where a newer job arrived before.</param>
-    public void Want(ReadyJob job, Action<Plan?, Exception?> done)
+    public void Want(ReadyJob job, Action<PlannedJob?, Exception?> done)
     {
         waiting = new Request(job, done);
         if (!running)
@@ -41,7 +41,7 @@ internal sealed class Replanner(Func<ReadyJob, Plan> plan, Action<Action> backgr
         });
     }
 
-    private void Finish(Request request, Plan? made, Exception? trouble)
+    private void Finish(Request request, PlannedJob? made, Exception? trouble)
     {
         running = false;
         if (waiting is null)
@@ -50,7 +50,7 @@ internal sealed class Replanner(Func<ReadyJob, Plan> plan, Action<Action> backgr
             Start();
     }
 
-    private (Plan? Plan, Exception? Trouble) Make(ReadyJob job)
+    private (PlannedJob? Plan, Exception? Trouble) Make(ReadyJob job)
     {
         try
         {
@@ -64,5 +64,5 @@ internal sealed class Replanner(Func<ReadyJob, Plan> plan, Action<Action> backgr
         }
     }
 
-    private sealed record Request(ReadyJob? Job, Action<Plan?, Exception?> Done);
+    private sealed record Request(ReadyJob? Job, Action<PlannedJob?, Exception?> Done);
 }

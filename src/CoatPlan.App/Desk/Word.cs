@@ -99,6 +99,18 @@ internal enum Word
     /// <summary>More hours, narrower.</summary>
     ZoomOut,
 
+    /// <summary>Rank the starts of the job.</summary>
+    When,
+
+    /// <summary>Say how likely the job is done in time.</summary>
+    Chance,
+
+    /// <summary>Set the plan beside another one.</summary>
+    Compare,
+
+    /// <summary>Say how the chosen figure came about.</summary>
+    Explain,
+
     /// <summary>Every key and what it does.</summary>
     Help,
 

@@ -12,6 +12,8 @@ internal static class Keys
 
     private const string Changing = "Changing the job";
 
+    private const string Asking = "Asking of the plan";
+
     private const string Program = "File and program";
 
     private static readonly ImmutableArray<DeskPlace> Everywhere = [.. Enum.GetValues<DeskPlace>()];
@@ -56,6 +58,11 @@ internal static class Keys
         new(Word.Mark, Changing, "tick", "In the sequence: tick the chosen step off as done; in a list: mark or unmark", AtSequence, new KeyName(Key.Space, "Space")),
         new(Word.Undo, Changing, "undo", "Take back the last change, as often as there are any", Everywhere, new KeyName(Key.Z.WithCtrl, "Ctrl+Z")),
         new(Word.Redo, Changing, "redo", "Make a change again that was taken back", Everywhere, new KeyName(Key.Y.WithCtrl, "Ctrl+Y")),
+
+        new(Word.Explain, Asking, "explain", "How the chosen figure came about: sum, inputs, sources; once more: any figure", Everywhere, new KeyName(new Key('e'), "e"), new KeyName(Key.F4, "F4")),
+        new(Word.When, Asking, "start times", "Which starts the weather and the hours allow, best first; picking one takes it", Everywhere, new KeyName(new Key('s'), "s"), new KeyName(Key.F6, "F6")),
+        new(Word.Chance, Asking, "chance", "How likely the job is done in time, what costs the most, what would help", Everywhere, new KeyName(new Key('o'), "o"), new KeyName(Key.F7, "F7")),
+        new(Word.Compare, Asking, "compare", "This plan beside that of the saved file, of before the last change, or of another file", Everywhere, new KeyName(new Key('d'), "d"), new KeyName(Key.F8, "F8")),
 
         new(Word.Save, Program, "save", "Write the job file; nothing in it changes but what was changed here", Everywhere, new KeyName(Key.S.WithCtrl, "Ctrl+S")),
         new(Word.Reload, Program, "read again", "Read the job file again, after another program changed it", Everywhere, new KeyName(Key.F5, "F5")),

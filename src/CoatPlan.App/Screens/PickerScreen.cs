@@ -13,7 +13,7 @@ internal static class PickerScreen
     public static void Draw(Canvas canvas, Picker picker)
     {
         canvas.Field(0, 0, canvas.Width, picker.Asks, Ink.Strong);
-        canvas.Field(0, 1, canvas.Width, picker.Filter.Length > 0 ? $"only what holds: {picker.Filter}" : "type to narrow the list", Ink.Quiet);
+        canvas.Field(0, 1, canvas.Width, picker.Filter.Length > 0 ? $"only what holds: {picker.Filter}" : picker.Note.Length > 0 ? picker.Note : "type to narrow the list", Ink.Quiet);
         var rows = picker.Rows;
         var shown = Math.Max(1, canvas.Height - 4 - MeaningRows);
         var first = Scroll.First(picker.At, rows.Length, shown);

@@ -12,12 +12,15 @@ internal static class TerminalUi
     /// <param name="surroundings">What it may reach.</param>
     /// <param name="file">The job's file.</param>
     /// <param name="workshop">Reads jobs and plans them.</param>
-    public static void Run(Surroundings surroundings, JobFile file, Workshop workshop)
+    /// <param name="guideFrom">When work could begin where the job is built by asking; null where it is not.</param>
+    public static void Run(Surroundings surroundings, JobFile file, Workshop workshop, LocalDateTime? guideFrom)
     {
         using var app = Application.Create();
         app.Init();
         var desk = new JobDesk(file, workshop, work => Task.Run(work), work => app.Invoke(work));
         using var bench = new Workbench(desk, surroundings.NoColour ? Palette.Colourless : Palette.Coloured);
+        if (guideFrom is { } start)
+            desk.Guide(start);
         app.AddTimeout(SafeEvery, () =>
         {
             desk.KeepSafe();

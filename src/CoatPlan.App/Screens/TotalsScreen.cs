@@ -20,6 +20,9 @@ internal static class TotalsScreen
     /// <param name="desk">The desk.</param>
     public static string Text(JobDesk desk)
     {
+        if (desk.Guiding is not null)
+            return $"{Written.Count(desk.GuideAnswers, "answer", "answers")} so far; the plan follows";
+
         if (desk.Job is null)
             return $"{Written.Count(desk.Reading.Problems.Length, "mistake", "mistakes")} in the job file: no plan";
 

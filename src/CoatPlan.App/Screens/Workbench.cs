@@ -210,12 +210,18 @@ internal sealed class Workbench : Runnable
     {
         if (desk.Judged is { } judged)
             JudgementScreen.Draw(canvas, judged);
+        else if (desk.Running is { } running)
+            RunningScreen.Draw(canvas, running);
         else if (desk.Asking is { } question)
             QuestionScreen.Draw(canvas, question);
         else if (desk.Helping)
             HelpScreen.Draw(canvas, desk);
         else if (desk.Picking is { } picker)
             PickerScreen.Draw(canvas, picker);
+        else if (desk.GuideAsks is { } asks)
+            return GuideScreen.Draw(canvas, desk, asks);
+        else if (desk.Page is { } page)
+            PageScreen.Draw(canvas, page, desk.ReadFrom);
         else if (desk.Place == DeskPlace.Fields)
             return FieldsScreen.Draw(canvas, desk);
         else if (desk.Job is null)

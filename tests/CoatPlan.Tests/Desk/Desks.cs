@@ -55,10 +55,10 @@ internal static class Desks
     /// <param name="file">The file.</param>
     public static JobDesk Of(JobFile file) => new(file, Quick, static work => work(), static work => work());
 
-    private static Plan PlanByHand(ReadyJob ready)
+    private static PlannedJob PlanByHand(ReadyJob ready)
     {
         var plan = SamplePlan.Weekend();
-        return plan with
+        return PlannedJob.Alone(plan with
         {
             Job = ready.Job.Name,
             Units = ready.Job.Units,
@@ -79,7 +79,7 @@ internal static class Desks
                 }),
             ],
             Supplies = [plan.Supplies[0] with { Cans = (int)Math.Ceiling(ready.Job.Surfaces.Sum(surface => (surface.Area?.SquareMeters ?? 1) * surface.Count)) }, .. plan.Supplies[1..]],
-        };
+        });
     }
 
     /// <summary>Types a value into the chosen cell.</summary>

@@ -70,7 +70,7 @@ public sealed class ReplannerTests
         job =>
         {
             planned.Add(job.Job.Name);
-            return SamplePlan.Weekend();
+            return CoatPlan.App.PlannedJob.Alone(SamplePlan.Weekend());
         },
         background.Enqueue,
         static work => work());

@@ -1,0 +1,169 @@
+using CoatPlan.Jobs;
+using CoatPlan.Presets;
+
+namespace CoatPlan.App.Desk;
+
+/// <content>Every field of the job.</content>
+internal sealed partial class JobDesk
+{
+    private void DoAtFields(Word word)
+    {
+        var outline = Outline;
+        switch (word)
+        {
+            case Word.Left:
+                fields.Close();
+                break;
+            case Word.Enter or Word.Right when fields.At < outline.Rows.Length:
+                ChangeField(outline.Rows[fields.At]);
+                break;
+            case Word.Enter or Word.Right or Word.Add when outline.TakesKeys || outline.TakesItems:
+                AddField(outline);
+                break;
+            case Word.Delete when fields.At < outline.Rows.Length:
+                DeleteField(outline.Rows[fields.At]);
+                break;
+            default:
+                fields.At = Moved(fields.At, word, JobFields.RowsOf(outline));
+                break;
+        }
+    }
+
+    private void ChangeField(OutlineRow row)
+    {
+        var words = WordsFor(row);
+        switch (row.Kind)
+        {
+            case OutlineKind.Map or OutlineKind.List:
+                fields.Open(row.Path);
+                break;
+            case OutlineKind.Words:
+                Picking = new Picker(AsksFor(row), [.. words.Select(WithMeaning)], row.Values,
+                    picked => picked.IsEmpty ? "nothing fits what was typed" : TryField(row.Path, JobValue.ListOf(picked.AsSpan())))
+                {
+                    Several = true,
+                };
+                break;
+            default:
+                if (words.IsEmpty)
+                    TypeField(row);
+                else
+                    Picking = new Picker(AsksFor(row), [.. words.Select(WithMeaning)], row.Values,
+                        picked => picked is [var word] ? TryField(row.Path, JobValue.Of(word)) : "nothing fits what was typed");
+                break;
+        }
+    }
+
+    private void TypeField(OutlineRow row)
+    {
+        var before = string.Join("; ", row.Values);
+        Typing = new LineEdit
+        {
+            Asks = row.Kind == OutlineKind.Values ? $"{AsksFor(row)}; several with ; between them" : AsksFor(row),
+            InCell = true,
+            Typed = before,
+            Take = typed => typed == before ? null : TryField(row.Path, ValueOf(row.Kind, typed)),
+        };
+    }
+
+    private static string AsksFor(OutlineRow row)
+    {
+        var example = row.Example.Length > 0 && row.Words.IsEmpty ? $", such as {row.Example}" : "";
+        return row.Says.Length > 0 ? $"{row.Name}: {row.Says}{example}" : $"{row.Name}{example}";
+    }
+
+    private static JobValue ValueOf(OutlineKind kind, string typed)
+    {
+        var values = typed.Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+        return kind == OutlineKind.Values && values.Length > 1 ? JobValue.ListOf(values) : JobValue.Of(typed.Trim());
+    }
+
+    // A system and a product are known by the keys that this very job gives them.
+    private ImmutableArray<string> WordsFor(OutlineRow row) => row.Name switch
+    {
+        "system" => KeysOf("systems"),
+        "product" => KeysOf("products"),
+        _ => row.Words,
+    };
+
+    private ImmutableArray<string> KeysOf(string map) =>
+        [.. JobOutline.At(Text, JobPath.Root.Key(map), Catalogue.Vocabulary).Rows.Select(row => row.Name)];
+
+    private PickerRow WithMeaning(string word) =>
+        new(word, PresetTables.Of(Catalogue).SelectMany(table => table.Rows).FirstOrDefault(row => row.Word == word)?.Means ?? "");
+
+    private void AddField(Outline outline)
+    {
+        if (!outline.TakesKeys && outline.Item is OutlineKind.Map or OutlineKind.List)
+        {
+            var made = outline.Item == OutlineKind.Map ? (JobValue)new MapValue([]) : new ListValue([]);
+            if (TryItem(outline, made) is { } refused)
+                Message = refused;
+            else
+                fields.Open(outline.Path.At(outline.Rows.Length));
+            return;
+        }
+
+        var example = outline.Example.Length > 0 ? $", such as {outline.Example}" : "";
+        Typing = new LineEdit
+        {
+            Asks = outline.TakesKeys ? "Its name" : $"A value{example}",
+            InCell = true,
+            Typed = "",
+            Take = typed => outline.TakesKeys ? AddUnder(outline, typed.Trim()) : TryItem(outline, ValueOf(outline.Item, typed)),
+        };
+    }
+
+    private string? AddUnder(Outline outline, string name)
+    {
+        if (name.Length == 0)
+            return "it needs a name";
+        if (outline.Rows.Any(row => row.Name == name))
+            return $"there is a {name} already";
+
+        if (outline.Item is OutlineKind.Map or OutlineKind.List)
+        {
+            var made = outline.Item == OutlineKind.Map ? (JobValue)new MapValue([]) : new ListValue([]);
+            var refused = TryField(outline.Path.Key(name), made);
+            if (refused is null)
+                fields.Open(outline.Path.Key(name));
+            return refused;
+        }
+
+        var row = new OutlineRow { Path = outline.Path.Key(name), Name = name, Kind = outline.Item, Value = "", IsSet = false, Says = "", Example = outline.Example };
+        TypeField(row);
+        return null;
+    }
+
+    private void DeleteField(OutlineRow row)
+    {
+        if (!row.IsSet)
+            Message = $"{row.Name} is not set";
+        else
+            Message = TryUnfinished(JobEdit.Remove(Text, row.Path), $"deletion of {row.Path}", typed: null) ?? $"deleted: {row.Name}; undo brings it back";
+    }
+
+    private string? TryItem(Outline outline, JobValue value) => outline.Rows.IsEmpty
+        ? TryUnfinished(JobEdit.Set(Text, outline.Path, new ListValue([value])), $"new item of {outline.Path}", (value as TextValue)?.Text)
+        : TryUnfinished(JobEdit.Insert(Text, outline.Path, outline.Rows.Length, value), $"new item of {outline.Path}", (value as TextValue)?.Text);
+
+    private string? TryField(JobPath path, JobValue value) =>
+        TryUnfinished(JobEdit.Set(Text, path, value), $"change of {path}", (value as TextValue)?.Text);
+
+    // Field by field a job is unfinished for a while: what is missing is told, what was typed wrongly is refused.
+    private string? TryUnfinished(JobEditing editing, string what, string? typed)
+    {
+        if (editing.Text is not { } text)
+            return Complaint(editing.Problems);
+
+        var reading = workshop.Read(text, File.Name, File.Path);
+        var wrong = reading.Problems.Where(problem => typed is { Length: > 0 } && problem.Tried == typed && !Reading.Problems.Any(before => before.Message == problem.Message)).ToImmutableArray();
+        if (!wrong.IsEmpty)
+            return Complaint(wrong);
+        if (typed is { Length: 0 })
+            return "a value is needed; delete it to go back to its default";
+
+        Accept(text, reading, what);
+        return null;
+    }
+}

@@ -1,0 +1,62 @@
+using CoatPlan.App.Wording;
+using CoatPlan.Jobs;
+using CoatPlan.Sheets.Pdf;
+
+namespace CoatPlan.App.Desk;
+
+/// <content>The sheets.</content>
+internal sealed partial class JobDesk
+{
+    private void DoAtSheets(Word word)
+    {
+        switch (word)
+        {
+            case Word.Left:
+                (SheetAt, ReadFrom) = (Math.Max(SheetAt - 1, 0), 0);
+                break;
+            case Word.Right:
+                (SheetAt, ReadFrom) = (Math.Clamp(SheetAt + 1, 0, Math.Max(0, Sheets.Length - 1)), 0);
+                break;
+            case Word.WriteSheets or Word.Enter:
+                AskForFolder();
+                break;
+            default:
+                ReadFrom = Moved(ReadFrom, word, int.MaxValue);
+                break;
+        }
+    }
+
+    private void AskForFolder()
+    {
+        if (Plan is not { } plan)
+        {
+            Message = "no plan to write sheets of";
+            return;
+        }
+
+        Typing = new LineEdit
+        {
+            Asks = "Folder to write the sheets into",
+            InCell = false,
+            Typed = "sheets",
+            Take = typed => WriteSheets(plan, typed.Trim()),
+        };
+    }
+
+    private string? WriteSheets(Plan plan, string folder)
+    {
+        if (folder.Length == 0)
+            return "a folder needs a name";
+
+        try
+        {
+            var written = SheetFiles.Write(plan, folder, plan.Units == PrintUnits.Metric ? PaperSize.A4 : PaperSize.Letter);
+            Message = $"written: {Written.Count(written.Length, "file", "files")} in {folder}";
+            return null;
+        }
+        catch (BadInputException exception)
+        {
+            return exception.Message;
+        }
+    }
+}
