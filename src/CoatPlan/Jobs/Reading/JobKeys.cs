@@ -61,15 +61,15 @@ internal static class JobKeys
     public static readonly KeyTable Place = Map("`place`",
         May("room", new MapForm(() => Room), "the room as a box"),
         May("volume", new QuantityForm(Dimension.Volume, JobRanges.RoomVolume), "volume of air, instead of a room"),
-        May("outdoors", new FlagForm(), "true: no room"),
-        May("exhaust", new QuantityForm(Dimension.Flow, JobRanges.Exhaust), "air led outdoors while vapour is present"),
-        May("mixing", new NumberForm(JobRanges.Mixing), "mixing factor K, 1 is perfect"),
-        May("hold", Air, "least air temperature that a heater keeps"),
-        May("heater", Words<HeaterKind>("heater"), "what the heater does while vapour is in the air"),
-        May("cools-in", TimeMoreThanNone, "time constant of the air once the heater is off"),
-        May("spray-spots", new WholeForm(JobRanges.Stations), "batches that can be sprayed at once"),
-        May("rack", new WholeForm(JobRanges.Pieces), "pieces that can hang or lie wet"),
-        May("ignition", new OneOrListForm(Text), "what could light vapour"),
+        May("outdoors", new FlagForm(), "true: no room", "indoors"),
+        May("exhaust", new QuantityForm(Dimension.Flow, JobRanges.Exhaust), "air led outdoors while vapour is present", "`0 ft3/min`"),
+        May("mixing", new NumberForm(JobRanges.Mixing), "mixing factor K, 1 is perfect", "`5`"),
+        May("hold", Air, "least air temperature that a heater keeps", "no heater"),
+        May("heater", Words<HeaterKind>("heater"), "what the heater does while vapour is in the air", "`open`"),
+        May("cools-in", TimeMoreThanNone, "time constant of the air once the heater is off", "`30 min`"),
+        May("spray-spots", new WholeForm(JobRanges.Stations), "batches that can be sprayed at once", "`1`"),
+        May("rack", new WholeForm(JobRanges.Pieces), "pieces that can hang or lie wet", "no limit"),
+        May("ignition", new OneOrListForm(Text), "what could light vapour", "none"),
         Must("weather", new MapForm(() => Weather), "the air without the heater")) with
     {
         Agreeing = """[{"oneOf": [{"required": ["room"]}, {"required": ["volume"]}, {"required": ["outdoors"], "properties": {"outdoors": {"const": true}}}]}]""",
@@ -77,10 +77,10 @@ internal static class JobKeys
 
     public static readonly KeyTable Crew = Map("`crew`",
         Must("people", new WholeForm(JobRanges.People), "people at each station"),
-        May("stations", new WholeForm(JobRanges.Stations), "stations that each do all the surfaces on their own piece"),
+        May("stations", new WholeForm(JobRanges.Stations), "stations that each do all the surfaces on their own piece", "`1`"),
         Must("hours", Hours, "working hours by date, day or range of days"),
-        May("set-up", Time, "time at the start of each working span"),
-        May("put-away", Time, "time at the end of each working span")) with
+        May("set-up", Time, "time at the start of each working span", "`0 min`"),
+        May("put-away", Time, "time at the end of each working span", "`0 min`")) with
     {
         Agreeing = """[{"not": {"properties": {"hours": {"additionalProperties": {"type": "string", "pattern": "^[Nn][Oo][Nn][Ee]$"}}}}}]""",
     };
@@ -88,16 +88,16 @@ internal static class JobKeys
     public static readonly KeyTable Package = Map("`package`",
         May("net", new WrittenForm("a mass such as `12 oz` or a volume such as `12 fl oz`", "12 oz", "[0-9]"), "net contents"),
         May("price", new MoneyForm(), "price of one package"),
-        May("pack", new WholeForm(JobRanges.Pack), "packages sold together"));
+        May("pack", new WholeForm(JobRanges.Pack), "packages sold together", "`1`"));
 
     public static readonly KeyTable At = Map("`at`",
-        May("air", Air, "air temperature at which the times hold"),
-        May("humidity", Humidity, "relative humidity at which the times hold"));
+        May("air", Air, "air temperature at which the times hold", "`70 °F`"),
+        May("humidity", Humidity, "relative humidity at which the times hold", "`50 %`"));
 
     public static readonly KeyTable Times = Map("`times`",
-        May("dust", Time, "dust no longer sticks"),
+        May("dust", Time, "dust no longer sticks", "touch"),
         May("touch", Time, "dry to the touch"),
-        May("tape", Time, "can be taped over"),
+        May("tape", Time, "can be taped over", "handle"),
         May("handle", Time, "can be handled and refitted"),
         May("through", Time, "dry through"),
         May("service", Time, "ready for service"));
@@ -134,8 +134,8 @@ internal static class JobKeys
         May("times", new MapForm(() => Times), "drying times"),
         May("times-at", new ListForm(new MapForm(() => TimesAt), Least: 0), "the label's own table of times by air temperature"),
         May("recoat", Windows, "windows for the next coat of the same product"),
-        May("topcoat", Windows, "windows for another product over it"),
-        May("missed", Words<MissedRework>("rework"), "what a missed window asks"),
+        May("topcoat", Windows, "windows for another product over it", "as `recoat`"),
+        May("missed", Words<MissedRework>("rework"), "what a missed window asks", "`scuff`"),
         May("use-within", TimeMoreThanNone, "pot life from activation"),
         May("limits", new MapForm(() => Limits), "limits of air, surface and humidity"),
         May("heat", PartTemperature, "temperature that the cured film stands for good"),
@@ -160,55 +160,55 @@ internal static class JobKeys
         May("hides-after", new WholeForm(JobRanges.Coats), "fewest coats at which black and white below no longer differed"),
         May("film", new QuantityForm(Dimension.Length, JobRanges.DryFilm), "dry film of all the coats together"),
         May("times", new MapForm(() => Times), "when each stage was reached, from the end of the last coat"),
-        May("air", Air, "air at which it dried; that of the label"));
+        May("air", Air, "air at which it dried; that of the label", "that of the label"));
 
     public static readonly KeyTable Layer = Map("a layer",
         Must("product", new TextForm("black"), "key of a product"),
-        May("coats", new WholeForm(JobRanges.Coats), "full coats; the label's least"),
-        May("mist", new FlagForm(), "one mist coat before them"),
-        May("only", new WordForm("part of a surface", _ => ["bare"]), "bare: just the bare spots"));
+        May("coats", new WholeForm(JobRanges.Coats), "full coats; the label's least", "the label's least"),
+        May("mist", new FlagForm(), "one mist coat before them", "`false`"),
+        May("only", new WordForm("part of a surface", _ => ["bare"]), "bare: just the bare spots", "the whole surface"));
 
     public static readonly KeyTable Mask = Map("a mask",
         Must("what", Text, "what is masked"),
         May("kind", new WordForm("mask kind", words => words.MaskKinds), "what kind of thing it is"),
-        May("edge", Length, "length of tape"),
-        May("area", Area, "area of film"));
+        May("edge", Length, "length of tape", "by the presets"),
+        May("area", Area, "area of film", "by the presets"));
 
     public static readonly KeyTable Surface = Map("a surface",
         Must("name", Text, "what it is called"),
-        May("id", Text, "id; from the name"),
-        May("count", new WholeForm(JobRanges.Pieces), "pieces"),
+        May("id", Text, "id; from the name", "from the name"),
+        May("count", new WholeForm(JobRanges.Pieces), "pieces", "`1`"),
         Must("material", new WordForm("material", words => words.Materials), "what it is made of"),
-        May("finish", new WordForm("finish", words => words.Finishes), "old finish"),
-        May("condition", new OneOrListForm(new WordForm("condition", words => words.Conditions), Least: 1), "how it is"),
+        May("finish", new WordForm("finish", words => words.Finishes), "old finish", "`unknown`"),
+        May("condition", new OneOrListForm(new WordForm("condition", words => words.Conditions), Least: 1), "how it is", "`[sound]`"),
         May("area", Area, "area of one piece; or `shape`"),
         May("shape", new ListForm(new MapForm(() => Shape!)), "shapes of one piece; or `area`"),
-        May("spread", new QuantityForm(Dimension.Ratio, JobRanges.ShareBelowWhole), "plus or minus share of the area"),
-        May("relief", new NumberForm(JobRanges.Relief), "true over outline area"),
-        May("form", new WordForm("form", words => words.Forms), "how much spray misses"),
-        May("gauge", new QuantityForm(Dimension.Length, JobRanges.Gauge), "thickness of the metal"),
-        May("stays", new FlagForm(), "stays on the vehicle"),
-        May("faces", Words<FaceDirection>("direction of faces"), "which way the faces look"),
-        May("heat", PartTemperature, "hottest in service"),
-        May("lightness", Lightness, "how light it is now"),
-        May("bare-share", new QuantityForm(Dimension.Ratio, JobRanges.Share), "share bare after prep"),
-        May("lead-test", Words<LeadTestResult>("lead test"), "result of a test for lead"),
-        May("near", new OneOrListForm(new WordForm("thing near a surface", words => words.Near)), "what is near it"),
+        May("spread", new QuantityForm(Dimension.Ratio, JobRanges.ShareBelowWhole), "plus or minus share of the area", "`15 %` for a figure, `5 %` for shapes"),
+        May("relief", new NumberForm(JobRanges.Relief), "true over outline area", "by material and form"),
+        May("form", new WordForm("form", words => words.Forms), "how much spray misses", "`panel`"),
+        May("gauge", new QuantityForm(Dimension.Length, JobRanges.Gauge), "thickness of the metal", "by material"),
+        May("stays", new FlagForm(), "stays on the vehicle", "`false`"),
+        May("faces", Words<FaceDirection>("direction of faces"), "which way the faces look", "`mixed`"),
+        May("heat", PartTemperature, "hottest in service", "none"),
+        May("lightness", Lightness, "how light it is now", "by finish"),
+        May("bare-share", new QuantityForm(Dimension.Ratio, JobRanges.Share), "share bare after prep", "by condition"),
+        May("lead-test", Words<LeadTestResult>("lead test"), "result of a test for lead", "none made"),
+        May("near", new OneOrListForm(new WordForm("thing near a surface", words => words.Near)), "what is near it", "nothing"),
         Must("system", new TextForm("black-on-metal"), "key of a system"),
-        May("mask", new ListForm(new MapForm(() => Mask), Least: 0), "what must be masked on one piece")) with { Agreeing = OneOf("area", "shape") };
+        May("mask", new ListForm(new MapForm(() => Mask), Least: 0), "what must be masked on one piece", "nothing listed")) with { Agreeing = OneOf("area", "shape") };
 
-    public static readonly KeyTable Panel = ShapeMap("panel", Must("length", Length, "length"), Must("width", Length, "width"), May("sides", Sides, "sides that count"));
-    public static readonly KeyTable Disc = ShapeMap("disc", Must("diameter", Length, "diameter"), May("sides", Sides, "sides that count"));
-    public static readonly KeyTable Ring = ShapeMap("ring", Must("outer", Length, "outer diameter"), Must("inner", Length, "inner diameter"), May("sides", Sides, "sides that count"));
+    public static readonly KeyTable Panel = ShapeMap("panel", Must("length", Length, "length"), Must("width", Length, "width"), May("sides", Sides, "sides that count", "`1`"));
+    public static readonly KeyTable Disc = ShapeMap("disc", Must("diameter", Length, "diameter"), May("sides", Sides, "sides that count", "`1`"));
+    public static readonly KeyTable Ring = ShapeMap("ring", Must("outer", Length, "outer diameter"), Must("inner", Length, "inner diameter"), May("sides", Sides, "sides that count", "`1`"));
     public static readonly KeyTable Box = ShapeMap("box", Must("length", Length, "length"), Must("width", Length, "width"), Must("height", Length, "height"),
-        May("faces", new WholeForm(JobRanges.Faces), "6 all, 5 no top, 4 sides only"));
+        May("faces", new WholeForm(JobRanges.Faces), "6 all, 5 no top, 4 sides only", "`6`"));
     public static readonly KeyTable Tube = ShapeMap("tube", Must("diameter", Length, "diameter"), Must("length", Length, "length"),
-        May("ends", new WholeForm(JobRanges.Ends), "closed ends that count"), May("inside", new FlagForm(), "whether the inside counts"));
+        May("ends", new WholeForm(JobRanges.Ends), "closed ends that count", "`0`"), May("inside", new FlagForm(), "whether the inside counts", "`false`"));
     public static readonly KeyTable Cone = ShapeMap("cone", Must("base", Length, "diameter at the base"),
-        May("top", new QuantityForm(Dimension.Length, JobRanges.LengthOrNone), "diameter at the top"), Must("height", Length, "height"));
+        May("top", new QuantityForm(Dimension.Length, JobRanges.LengthOrNone), "diameter at the top", "`0 in`"), Must("height", Length, "height"));
     public static readonly KeyTable Dome = ShapeMap("dome", Must("diameter", Length, "diameter of the rim"), Must("height", Length, "height over the rim"));
     public static readonly KeyTable Bend = ShapeMap("bend", Must("diameter", Length, "diameter of the tube"), Must("radius", Length, "radius to the tube's middle"),
-        May("angle", new QuantityForm(Dimension.Angle, JobRanges.Angle), "angle of the bend"));
+        May("angle", new QuantityForm(Dimension.Angle, JobRanges.Angle), "angle of the bend", "`90°`"));
     public static readonly KeyTable Channel = ShapeMap("channel", Must("web", Length, "width of the web"), Must("flange", Length, "width of each flange"), Must("length", Length, "length"));
     public static readonly KeyTable Angle = ShapeMap("angle", Must("leg-a", Length, "width of one leg"), Must("leg-b", Length, "width of the other leg"), Must("length", Length, "length"));
 
@@ -223,14 +223,14 @@ internal static class JobKeys
 
     public static readonly KeyTable ConsumablePrice = Map("the price of a consumable",
         Must("price", new MoneyForm(), "price of one pack"),
-        May("pack", new WholeForm(JobRanges.Pack), "how many of its unit are in one pack"));
+        May("pack", new WholeForm(JobRanges.Pack), "how many of its unit are in one pack", "by the presets"));
 
     public static readonly KeyTable Prices = Map("`prices`",
-        May("labour", new QuantityForm(Dimension.MoneyPerHour, JobRanges.Money), "price of one hour of labour"),
-        May("markup", new QuantityForm(Dimension.Ratio, JobRanges.OpenShare), "share added to materials"),
-        May("tax", new QuantityForm(Dimension.Ratio, JobRanges.Share), "tax as a share"),
-        May("tax-on", Words<TaxBase>("base of the tax"), "what tax is laid on"),
-        May("currency", new WrittenForm("an ISO 4217 code such as `USD`", "USD", "^[A-Za-z]{3}$"), "currency of all prices"),
+        May("labour", new QuantityForm(Dimension.MoneyPerHour, JobRanges.Money), "price of one hour of labour", "no quote of labour"),
+        May("markup", new QuantityForm(Dimension.Ratio, JobRanges.OpenShare), "share added to materials", "`0 %`"),
+        May("tax", new QuantityForm(Dimension.Ratio, JobRanges.Share), "tax as a share", "`0 %`"),
+        May("tax-on", Words<TaxBase>("base of the tax"), "what tax is laid on", "`materials`"),
+        May("currency", new WrittenForm("an ISO 4217 code such as `USD`", "USD", "^[A-Za-z]{3}$"), "currency of all prices", "`USD`"),
         May("consumables", new KeyedForm(new MapForm(() => ConsumablePrice)), "consumable → its price"));
 
     public static readonly KeyTable PressureTest = Map("`pressure-test`",
@@ -278,13 +278,13 @@ internal static class JobKeys
         Must("coatplan", new WholeForm(JobRanges.Format), "format number"),
         Must("job", new TextForm("Engine bay"), "what the job is called"),
         May("notes", Text, "free text"),
-        May("units", Words<PrintUnits>("units"), "how plans print"),
+        May("units", Words<PrintUnits>("units"), "how plans print", "`us`"),
         Must("start", new TimeForm(), "nothing is planned before it"),
-        May("finish-by", new TimeForm(), "when everything must be back together"),
-        May("as-of", new TimeForm(), "nothing undone is planned before it"),
-        May("reserve", new QuantityForm(Dimension.Ratio, JobRanges.OpenShare), "share added to the likely paint demand"),
-        May("tape-limit", TimeMoreThanNone, "longest time tape stays on"),
-        May("built", new WholeForm(JobRanges.Built), "year of the vehicle"),
+        May("finish-by", new TimeForm(), "when everything must be back together", "as soon as can be"),
+        May("as-of", new TimeForm(), "nothing undone is planned before it", "the start"),
+        May("reserve", new QuantityForm(Dimension.Ratio, JobRanges.OpenShare), "share added to the likely paint demand", "`10 %`"),
+        May("tape-limit", TimeMoreThanNone, "longest time tape stays on", "`24 h`"),
+        May("built", new WholeForm(JobRanges.Built), "year of the vehicle", "not known"),
         Must("place", new MapForm(() => Place), "where the work is done"),
         Must("crew", new MapForm(() => Crew), "who works, and when"),
         Must("products", new KeyedForm(new MapForm(() => Product)), "key of a product → its label"),
@@ -305,10 +305,10 @@ internal static class JobKeys
     private static KeyTable Map(string what, params ImmutableArray<KeySpec> keys) => new(what, keys);
 
     private static KeyTable ShapeMap(string name, params ImmutableArray<KeySpec> keys) => new($"`{name}`",
-        [.. keys, May("count", new WholeForm(JobRanges.Pieces), "how many"),
+        [.. keys, May("count", new WholeForm(JobRanges.Pieces), "how many", "`1`"),
             May("less", new ListForm(new MapForm(() => Shape!), Least: 0), "shapes taken away, once for the shape as a whole")]);
 
     private static KeySpec Must(string name, Form form, string says) => new(name, form, says, IsRequired: true);
 
-    private static KeySpec May(string name, Form form, string says) => new(name, form, says);
+    private static KeySpec May(string name, Form form, string says, string unless = "") => new(name, form, says) { Unless = unless };
 }
