@@ -34,6 +34,9 @@ public static class PdfSheet
         document.Info.Title = PlainText.Of($"{sheet.Title}: {sheet.Job}");
         document.Info.Author = "CoatPlan";
         document.Info.Subject = sheet.Title;
+        document.Info.Creator = "CoatPlan";
+        document.Options.NoCompression = true;
+        document.Options.CompressContentStreams = false;
         document.Info.CreationDate = dated.ToDateTimeUnspecified();
         document.Language = "en-US";
         var pen = new SheetPen(document, sheet, paper);
@@ -47,6 +50,6 @@ public static class PdfSheet
     {
         using var bytes = new MemoryStream();
         document.Save(bytes);
-        return bytes.ToArray();
+        return FinishedPdf.Of(bytes.ToArray());
     }
 }
