@@ -3,6 +3,7 @@ using CoatPlan.App.Wording;
 using CoatPlan.Jobs;
 using CoatPlan.Plans;
 using CoatPlan.Sheets.Content;
+using CoatPlan.Supplies;
 
 namespace CoatPlan.App.Commands;
 
@@ -243,7 +244,7 @@ internal static class PlanText
         }
 
         foreach (var item in plan.Consumables)
-            page.Bullet("[ ]", $"{item.Item}: {Written.Number(item.Amount, 2)} {item.Unit}{Packs(item, page.Style)}. {item.Why}");
+            page.Bullet("[ ]", $"{item.Item}: {Written.Number(item.Amount, 2)} {UnitWords.Behind(item.Amount, item.Unit)}{Packs(item, page.Style)}. {item.Why}");
     }
 
     private static string Enough(PlanSupply supply) => supply.Covered.IsEmpty

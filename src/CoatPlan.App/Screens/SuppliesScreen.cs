@@ -2,6 +2,7 @@ using CoatPlan.App.Desk;
 using CoatPlan.App.Wording;
 using CoatPlan.Jobs;
 using CoatPlan.Plans;
+using CoatPlan.Supplies;
 
 namespace CoatPlan.App.Screens;
 
@@ -54,7 +55,7 @@ internal static class SuppliesScreen
 
         var item = plan.Consumables[at - plan.Supplies.Length];
         canvas.Field(2, y, nameWidth, item.Item, ink);
-        canvas.FieldRight(canvas.Width - 39, y, 12, $"{Written.Number(item.Needed, 2)} {item.Unit}", ink);
+        canvas.FieldRight(canvas.Width - 39, y, 12, $"{Written.Number(item.Needed, 2)} {UnitWords.Behind(item.Needed, item.Unit)}", ink);
         if (item.Packs == 0)
             return;
         canvas.FieldRight(canvas.Width - 26, y, 8, item.Pack > 1 ? $"{item.Packs} x {item.Pack}" : Written.Number(item.Packs, 0), ink);

@@ -18,10 +18,10 @@ internal static class ConsumableTopics
                 $"consumables[{need.Word}].{field}", [$"{name} {need.Word}", $"consumables[{at}].{field}", $"{name} {need.Item}"], explain);
 
             Explanation Needed() => Told.Sum(
-                $"{need.Item}: how many the job takes", $"{Told.Plain(need.Needed)} {need.Unit}", need.Needed, $"counted use by use and rounded up: {need.Why}", source,
+                $"{need.Item}: how many the job takes", $"{Told.Plain(need.Needed)} {UnitWords.Behind(need.Needed, need.Unit)}", need.Needed, $"counted use by use and rounded up: {need.Why}", source,
                 row.Range.Length > 0 ? Told.Given("usual range", row.Range, source) : null);
             Explanation Amount() => Told.Sum(
-                $"{need.Item}: how many to get", $"{Told.Plain(need.Amount)} {need.Unit}", need.Amount, "needed − on the shelf, rounded up, at least 0", "the job file's contract",
+                $"{need.Item}: how many to get", $"{Told.Plain(need.Amount)} {UnitWords.Behind(need.Amount, need.Unit)}", need.Amount, "needed − on the shelf, rounded up, at least 0", "the job file's contract",
                 Needed(), Told.Given("taken from the shelf", Told.Plain(need.Needed - need.Amount), Told.JobFile));
             Explanation Pack() => Told.Given("how many are sold together", Told.Plain(need.Pack), need.Pack == row.Pack ? source : Told.JobFile, need.Pack);
             Explanation Packs() => Told.Sum(

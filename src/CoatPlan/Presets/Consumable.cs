@@ -21,6 +21,9 @@ public sealed record Consumable(
     string Word, string Title, string Unit, ImmutableArray<string> Operations, Area? GoesFar, string Per, double PerAmount,
     string Range, string Rule, int Pack, decimal? Price, ImmutableArray<string> Also, Provenance Provenance)
 {
+    /// <summary>Whether several who work at the same time share one: what is poured out or cut off, and not what each holds in the hand or wears.</summary>
+    public bool IsShared => Unit is "qt" or "ft2";
+
     /// <summary>Whether a person's name for something means it: its word, its title, the title up to the first comma, or another of its names.</summary>
     /// <param name="name">As a person writes it; case, hyphens and a plural s do not matter.</param>
     public bool IsCalled(string name)

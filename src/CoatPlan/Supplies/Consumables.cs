@@ -43,7 +43,7 @@ public static class Consumables
         return
         [
             .. uses.Where(use => use.Count > 0).GroupBy(use => use.Consumable.Word).OrderBy(group => order[group.Key])
-                .Select(group => Need([.. group], stock, packs, job.Prices)),
+                .Select(group => Need([.. group], stations, stock, packs, job.Prices)),
         ];
     }
 
@@ -57,10 +57,12 @@ public static class Consumables
         return ConsumableStock.Unknown(job, catalogue);
     }
 
-    private static ConsumableNeed Need(ImmutableArray<ConsumableUse> uses, ConsumableStock stock, PackCount counted, Prices? prices)
+    private static ConsumableNeed Need(ImmutableArray<ConsumableUse> uses, int stations, ConsumableStock stock, PackCount counted, Prices? prices)
     {
         var consumable = uses[0].Consumable;
-        var needed = WholePackages.For(uses.Sum(use => use.Count));
+        var apart = consumable.IsShared ? 1 : stations;
+        var each = WholePackages.For(uses.Sum(use => use.Count) / apart);
+        var needed = each * apart;
         var shelf = stock.Take(consumable, needed);
         var amount = WholePackages.For(needed - shelf);
         var said = prices?.Consumables.FirstOrDefault(price => consumable.IsCalled(price.Key));
@@ -68,14 +70,16 @@ public static class Consumables
         var packs = counted.Add(said?.Key ?? consumable.Word, amount, pack);
         return new ConsumableNeed(
             consumable.Word, consumable.Title, needed, amount, consumable.Unit, pack, packs,
-            amount == 0 ? 0 : (said?.Price ?? consumable.Price) * packs, Why(uses, shelf));
+            amount == 0 ? 0 : (said?.Price ?? consumable.Price) * packs, Why(uses, each, apart, shelf));
     }
 
-    private static string Why(ImmutableArray<ConsumableUse> uses, double shelf)
+    private static string Why(ImmutableArray<ConsumableUse> uses, int each, int apart, double shelf)
     {
         var rules = uses.GroupBy(use => use.Rule).Select(same => $"{string.Join(", ", same.Select(use => use.Operation).Distinct())}: {same.Key}");
         var onShelf = shelf > 0 ? string.Create(CultureInfo.InvariantCulture, $"; {shelf:0.##} on the shelf") : "";
-        return string.Join("; ", rules) + onShelf;
+        // Stations work at the same time: six thirds of a brush are six brushes, not two.
+        var byStation = apart > 1 ? string.Create(CultureInfo.InvariantCulture, $"; {each} at each of {apart} stations") : "";
+        return string.Join("; ", rules) + byStation + onShelf;
     }
 
     private static IEnumerable<ConsumableUse> ByArea(

@@ -114,6 +114,32 @@ public sealed class WhatIsUsedUp
     }
 
     [Fact]
+    public void What_each_station_holds_in_the_hand_is_not_shared_and_what_is_poured_is()
+    {
+        // A brush does 100 ft² and a station has 21.5: six stations at it at once take six. A quart of cleaner does 160 ft²: one serves all six.
+        var job = PaintSamples.Job([PaintSamples.Panel(2) with { Finish = "bare", Conditions = ["light rust"] }]);
+        var six = job with { Crew = job.Crew with { Stations = 6 } };
+
+        var brush = Of(six, Operation("derust"))["hand wire brush"];
+
+        brush.Needed.ShouldBe(6);
+        brush.Why.ShouldContain("1 at each of 6 stations");
+        Of(job, Operation("derust"))["hand wire brush"].Why.ShouldNotContain("station");
+        Of(job with { Crew = job.Crew with { Stations = 6 } }, Operation("solvent-clean"))["wax and grease remover"].Needed.ShouldBe(1);
+        Of(six with { Have = SupplySamples.Have("wire brush", 4, product: false) }, Operation("derust"))["hand wire brush"].Amount.ShouldBe(2);
+    }
+
+    [Theory]
+    [InlineData(1, "brush", "brush")]
+    [InlineData(6, "brush", "brushes")]
+    [InlineData(7, "cloth", "cloths")]
+    [InlineData(0, "pair", "pairs")]
+    [InlineData(3, "qt", "qt")]
+    [InlineData(12, "ft2", "ft2")]
+    [InlineData(2, "pieces", "pieces")]
+    public void Units_stand_in_the_plural_behind_more_than_one(double amount, string unit, string written) => UnitWords.Behind(amount, unit).ShouldBe(written);
+
+    [Fact]
     public void One_pack_serves_all_that_is_bought_under_one_name()
     {
         // 29 greasy cloths and 11 for the second clean: 40 of a pack of 50.
