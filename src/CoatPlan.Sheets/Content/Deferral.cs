@@ -7,6 +7,6 @@ internal static class Deferral
     public static IEnumerable<Block> Of(Plan plan)
     {
         if (plan.Cautions.LastOrDefault() is { } deferral)
-            yield return new Paragraph(deferral.Text);
+            yield return new Closing(deferral.Text);
     }
 }

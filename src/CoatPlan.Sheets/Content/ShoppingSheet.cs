@@ -1,6 +1,7 @@
 using System.Globalization;
 using CoatPlan.Plans;
 using CoatPlan.Quantities;
+using CoatPlan.Supplies;
 
 namespace CoatPlan.Sheets.Content;
 
@@ -91,7 +92,7 @@ public static class ShoppingSheet
         yield return new Bullets(shelf);
     }
 
-    private static string Amount(double amount, PlanConsumable item) => $"{Number(amount)} {item.Unit}";
+    private static string Amount(double amount, PlanConsumable item) => $"{Number(amount)} {UnitWords.Behind(amount, item.Unit)}";
 
     private static string Cans(int count) => count == 1 ? "1 can" : $"{Count(count)} cans";
 

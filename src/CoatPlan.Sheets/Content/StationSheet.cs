@@ -18,7 +18,7 @@ public static class StationSheet
         var stations = plan.Steps.Where(step => step.Station is not null).GroupBy(step => step.Station!.Value).OrderBy(group => group.Key).ToArray();
         return stations.Length == 0
             ? null
-            : new Sheet("station-handouts", "Station handouts", plan.Job, [.. stations.SelectMany(station => Handout(station.Key, station, plan, words))]);
+            : new Sheet("station-handouts", "Station handouts", plan.Job, [.. stations.SelectMany(station => Handout(station.Key, station, plan, words)), .. Deferral.Of(plan)]);
     }
 
     private static IEnumerable<Block> Handout(int station, IEnumerable<PlanStep> steps, Plan plan, PlanWords words)
@@ -35,8 +35,6 @@ public static class StationSheet
         }
 
         yield return new Blanks(["What I would do otherwise next time"]);
-        foreach (var block in Deferral.Of(plan))
-            yield return block;
     }
 
     private static string Surface(PlanSurface surface, Plan plan, PlanWords words)

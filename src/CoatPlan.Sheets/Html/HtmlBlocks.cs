@@ -35,6 +35,9 @@ internal static class HtmlBlocks
             case Paragraph paragraph:
                 Element(page, "p", paragraph.Text);
                 break;
+            case Closing closing:
+                Element(page, "p", closing.Text);
+                break;
             case Notice notice:
                 page.Append("<p class=\"notice\">").Append(Escaped(notice.Text)).Append("</p>\n");
                 break;

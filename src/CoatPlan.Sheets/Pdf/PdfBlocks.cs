@@ -25,6 +25,9 @@ internal static class PdfBlocks
                 pen.Text(paragraph.Text, pen.Body);
                 pen.Space(Gap);
                 break;
+            case Closing:
+                // The pen writes it at the foot of every page.
+                break;
             case Notice notice:
                 Draw(pen, notice);
                 break;
@@ -35,7 +38,7 @@ internal static class PdfBlocks
                 PdfGrid.Draw(pen, grid);
                 break;
             case Columns columns:
-                pen.InColumns(smallType, (2 * SheetPen.LineOf(pen.Body)) - Gap, () => columns.Parts.ToList().ForEach(part => Draw(pen, part, smallType)));
+                pen.InColumns(smallType, () => columns.Parts.ToList().ForEach(part => Draw(pen, part, smallType)));
                 break;
             case WorkStep step:
                 PdfWorkStep.Draw(pen, step);

@@ -14,6 +14,7 @@ internal sealed class SheetPen
     public const double Margin = 28;
 
     private const double FootHeight = 16;
+    private const double FootLine = 9;
     private const double LineSpacing = 1.25;
     private const double NarrowSpacing = 1.17;
     private const double BetweenColumns = 12;
@@ -27,6 +28,7 @@ internal sealed class SheetPen
     private int column;
     private int columns = 1;
     private string head = "";
+    private ImmutableArray<string> closing = [];
 
     public SheetPen(PdfDocument document, Sheet sheet, PaperSize paper)
     {
@@ -47,6 +49,8 @@ internal sealed class SheetPen
     public XFont Head { get; private set; } = Font(12, XFontStyleEx.Bold);
 
     private static XFont Job { get; } = Font(9.5, XFontStyleEx.Regular);
+
+    private static XFont Foot { get; } = Font(7.5, XFontStyleEx.Regular);
 
     private static XFont Title { get; } = Font(16, XFontStyleEx.Bold);
 
@@ -94,17 +98,14 @@ internal sealed class SheetPen
 
     /// <summary>Draws in two columns of smaller type from here on, and comes back to one below the longer of them.</summary>
     /// <param name="typeSize">Size of the type in the columns, points.</param>
-    /// <param name="leave">Height to leave free at the foot of the page.</param>
     /// <param name="draw">What draws.</param>
-    public void InColumns(double typeSize, double leave, Action draw)
+    public void InColumns(double typeSize, Action draw)
     {
         var (body, head) = (Body, Head);
         (Body, Head) = (Font(typeSize, XFontStyleEx.Regular), Font(typeSize + 1.5, XFontStyleEx.Bold));
         (columns, column, columnTop) = (2, 0, Y);
-        Bottom -= leave;
         draw();
-        Bottom += leave;
-        Y = column > 0 ? Bottom - leave : Y;
+        Y = column > 0 ? Bottom : Y;
         (columns, column) = (1, 0);
         (Body, Head) = (body, head);
     }
@@ -173,7 +174,7 @@ internal sealed class SheetPen
     /// <summary>Adds the current page to the document's outline.</summary>
     public void Mark(string heading) => document.Outlines.Add(PlainText.Of(heading), document.Pages[^1]);
 
-    /// <summary>Writes "page 2 of 3" on every page.</summary>
+    /// <summary>Writes what the sheet closes with and "page 2 of 3" on every page.</summary>
     public void NumberPages()
     {
         graphics.Dispose();
@@ -181,7 +182,10 @@ internal sealed class SheetPen
         {
             using var foot = XGraphics.FromPdfPage(document.Pages[number], XGraphicsPdfPageOptions.Append);
             var text = string.Create(CultureInfo.InvariantCulture, $"{sheet.Title}: page {number + 1} of {document.PageCount}");
-            foot.DrawString(text, Small, XBrushes.Black, new XPoint(Margin, document.Pages[number].Height.Point - Margin + FootHeight / 2));
+            var bottom = document.Pages[number].Height.Point - Margin;
+            for (var line = 0; line < closing.Length; line++)
+                foot.DrawString(closing[line], Foot, XBrushes.Black, new XPoint(Margin, bottom - ((closing.Length - 1 - line) * FootLine) - 2));
+            foot.DrawString(text, Small, XBrushes.Black, new XPoint(Margin, bottom + FootHeight / 2));
         }
     }
 
@@ -221,9 +225,10 @@ internal sealed class SheetPen
         if (sheet.Shape == SheetShape.Landscape)
             (page.Width, page.Height) = (page.Height, page.Width);
         pageWidth = page.Width.Point - 2 * Margin;
-        Bottom = page.Height.Point - Margin - FootHeight / 2;
         Y = Margin;
         graphics = XGraphics.FromPdfPage(page);
+        closing = sheet.Blocks.OfType<Closing>().SelectMany(block => Lines(block.Text, Foot, pageWidth)).ToImmutableArray();
+        Bottom = page.Height.Point - Margin - (FootHeight / 2) - (closing.Length * FootLine);
         column = 0;
         Line(sheet.Title, Title, Margin);
         Y += LineOf(Title);

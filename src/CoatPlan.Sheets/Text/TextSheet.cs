@@ -33,6 +33,10 @@ public static class TextSheet
             case Paragraph paragraph:
                 Lines(text, paragraph.Text, "", "");
                 break;
+            case Closing closing:
+                text.Append('\n');
+                Lines(text, closing.Text, "", "");
+                break;
             case Notice notice:
                 Lines(text, notice.Text, "!! ", "!! ");
                 break;

@@ -16,7 +16,7 @@ public class ClassSheetTests
         starts.Length.ShouldBe(7);
         for (var station = 1; station <= 6; station++)
         {
-            var handout = blocks[starts[station - 1]..starts[station]];
+            var handout = blocks[starts[station - 1]..starts[station]].Where(block => block is not Closing).ToArray();
             handout[0].ShouldBe(new NewPage($"Station {station}"));
             handout.OfType<WorkStep>().Select(step => (step.When, step.Title)).ShouldBe(
                 plan.Steps.Where(step => step.Station == station).Select(step => (PlanWords.Span(step.Start, step.End), step.Title)));

@@ -84,6 +84,7 @@ public class HtmlPageTests
         Grid grid => grid.Rows.SelectMany(row => row).Concat(grid.Columns.Select(column => column.Title)),
         Columns columns => columns.Parts.SelectMany(Words),
         WorkStep step => [$"{step.When} {step.Title}", step.Where, .. step.Details, .. step.Readings],
+        Closing closing => [closing.Text],
         NewPage page => [page.Head],
         Blanks blanks => blanks.Labels,
         Tags tags => tags.Items.SelectMany(tag => tag.Lines.Concat(tag.Blanks).Prepend(tag.Name).Prepend(tag.Number)),

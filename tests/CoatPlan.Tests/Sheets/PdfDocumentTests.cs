@@ -75,7 +75,11 @@ public class PdfDocumentTests
             bookmarks.GetNodes().ShouldNotBeEmpty(sheet.Name);
             Encoding.Latin1.GetString(bytes).ShouldContain("/Lang(en-US)");
             foreach (var page in document.GetPages())
-                string.Join(' ', page.GetWords().Select(word => word.Text)).ShouldContain($"page {page.Number} of {document.NumberOfPages}");
+            {
+                var words = string.Join(' ', page.GetWords().Select(word => word.Text));
+                words.ShouldContain($"page {page.Number} of {document.NumberOfPages}");
+                words.ShouldContain("label and safety data sheet win over this plan");
+            }
         }
     }
 

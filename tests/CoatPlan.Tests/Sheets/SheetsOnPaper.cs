@@ -68,7 +68,7 @@ public class SheetsOnPaper
     {
         var plan = SheetSamples.Roadster();
         foreach (var sheet in SheetSet.Of(plan))
-            sheet.Blocks[^1].ShouldBe(new Paragraph(plan.Cautions[^1].Text));
+            sheet.Blocks[^1].ShouldBe(new Closing(plan.Cautions[^1].Text));
     }
 
     [Fact]
@@ -136,7 +136,7 @@ public class SheetsOnPaper
         Block[] each =
         [
             new Heading("h"), new Paragraph("p"), new Notice("n"), new Bullets(["b"]), new Grid([new Column("c", 1)], [["x"]]),
-            new WorkStep("w", "t", "", [], []), new Columns([new Paragraph("q")]), new NewPage("page"), new Blanks(["name"]), new Tags([new Tag("1", "tag", ["line"], ["bag"])]),
+            new WorkStep("w", "t", "", [], []), new Columns([new Paragraph("q")]), new NewPage("page"), new Closing("z"), new Blanks(["name"]), new Tags([new Tag("1", "tag", ["line"], ["bag"])]),
             TimelineSheet.Of(SamplePlan.Weekend()).Blocks.OfType<Timeline>().Single(),
         ];
         var kinds = typeof(Block).Assembly.GetTypes().Where(type => type.IsSubclassOf(typeof(Block)));

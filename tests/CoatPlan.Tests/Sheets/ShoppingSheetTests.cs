@@ -24,7 +24,7 @@ public class ShoppingSheetTests
         foreach (var (item, row) in plan.Consumables.Where(item => item.Amount > 0).Zip(rows))
         {
             row[1].ShouldBe(item.Item);
-            row[2].ShouldStartWith(FormattableString.Invariant($"{item.Amount:0.##} {item.Unit}"));
+            row[2].ShouldStartWith(FormattableString.Invariant($"{item.Amount:0.##} {CoatPlan.Supplies.UnitWords.Behind(item.Amount, item.Unit)}"));
             row[4].ShouldBe(item.Why);
         }
     }
