@@ -58,8 +58,13 @@ public static class ShoppingSheet
     [
         PlanWords.Tick,
         item.Item,
-        item is { Pack: > 1, Packs: > 0 } ? $"{Amount(item.Amount, item)}: {Packs(item.Packs)} of {Count(item.Pack)}" : Amount(item.Amount, item),
-        item.Price is { } price ? words.Money(price) : "",
+        item switch
+        {
+            { Pack: > 1, Packs: > 0 } => $"{Amount(item.Amount, item)}: {Packs(item.Packs)} of {Count(item.Pack)}",
+            { Packs: 0, Pack: > 1 } => $"{Amount(item.Amount, item)}, out of a pack above",
+            _ => Amount(item.Amount, item),
+        },
+        item.Price is { } price && item.Packs > 0 ? words.Money(price) : "",
         item.Why,
     ];
 

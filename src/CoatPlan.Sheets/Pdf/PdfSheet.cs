@@ -6,9 +6,13 @@ namespace CoatPlan.Sheets.Pdf;
 /// <summary>A sheet as a PDF: black on white, typeface embedded, pages numbered, headings in the outline.</summary>
 public static class PdfSheet
 {
+    private const int MostPagesToShrink = 3;
+
+    private static readonly ImmutableArray<double> BodyTypes = [9.5, 9, 8.5];
+
     private static readonly ImmutableArray<double> SmallTypes = [9, 8.5, 8, 7.5];
 
-    /// <summary>Writes a sheet; what stands in columns is set as large as keeps the sheet on one page, never under 7.5 pt.</summary>
+    /// <summary>Writes a sheet; set as large as keeps it on one page, what stands in columns never under 7.5 pt and everything else never under 8.5 pt.</summary>
     /// <param name="sheet">The sheet.</param>
     /// <param name="paper">The paper.</param>
     /// <param name="dated">The date that the document carries: the plan's start, since no clock is asked.</param>
@@ -16,19 +20,22 @@ public static class PdfSheet
     {
         ArgumentNullException.ThrowIfNull(sheet);
         InterFonts.Register();
-        var sizes = sheet.Blocks.Any(block => block is Columns) ? SmallTypes : [SmallTypes[0]];
-        foreach (var size in sizes.SkipLast(1))
+        var tries = sheet.Blocks.Any(block => block is Columns) ? SmallTypes.Select(size => new TypeSizes(BodyTypes[0], size)) : BodyTypes.Select(size => new TypeSizes(size, SmallTypes[0]));
+        PdfDocument? kept = null;
+        foreach (var sizes in tries)
         {
-            using var tried = Drawn(sheet, paper, dated, size);
-            if (tried.PageCount == 1)
-                return Bytes(tried);
+            var tried = Drawn(sheet, paper, dated, sizes);
+            // Where not even the smallest type makes it one page, what shares columns stays small and everything else large.
+            if (tried.PageCount == 1 || kept is null || sheet.Blocks.Any(block => block is Columns))
+                kept = tried;
+            if (tried.PageCount is 1 or > MostPagesToShrink)
+                break;
         }
 
-        using var last = Drawn(sheet, paper, dated, sizes[^1]);
-        return Bytes(last);
+        return Bytes(kept!);
     }
 
-    private static PdfDocument Drawn(Sheet sheet, PaperSize paper, LocalDateTime dated, double smallType)
+    private static PdfDocument Drawn(Sheet sheet, PaperSize paper, LocalDateTime dated, TypeSizes sizes)
     {
         var document = new PdfDocument();
         document.Info.Title = PlainText.Of($"{sheet.Title}: {sheet.Job}");
@@ -39,9 +46,9 @@ public static class PdfSheet
         document.Options.CompressContentStreams = false;
         document.Info.CreationDate = dated.ToDateTimeUnspecified();
         document.Language = "en-US";
-        var pen = new SheetPen(document, sheet, paper);
+        var pen = new SheetPen(document, sheet, paper, sizes.Body);
         foreach (var block in sheet.Blocks)
-            PdfBlocks.Draw(pen, block, smallType);
+            PdfBlocks.Draw(pen, block, sizes.Small);
         pen.NumberPages();
         return document;
     }
@@ -52,4 +59,6 @@ public static class PdfSheet
         document.Save(bytes);
         return FinishedPdf.Of(bytes.ToArray());
     }
+
+    private sealed record TypeSizes(double Body, double Small);
 }

@@ -30,15 +30,16 @@ internal sealed class SheetPen
     private string head = "";
     private ImmutableArray<string> closing = [];
 
-    public SheetPen(PdfDocument document, Sheet sheet, PaperSize paper)
+    public SheetPen(PdfDocument document, Sheet sheet, PaperSize paper, double bodySize)
     {
+        Body = Font(bodySize, XFontStyleEx.Regular);
         this.document = document;
         this.sheet = sheet;
         size = paper == PaperSize.A4 ? PageSize.A4 : PageSize.Letter;
         graphics = Turn();
     }
 
-    public XFont Body { get; private set; } = Font(9.5, XFontStyleEx.Regular);
+    public XFont Body { get; private set; }
 
     public static XFont Strong { get; } = Font(9.5, XFontStyleEx.Bold);
 

@@ -1,4 +1,5 @@
 using CoatPlan.Sheets.Content;
+using CoatPlan.Sheets.Pdf;
 using CoatPlan.Tests.Plans;
 
 namespace CoatPlan.Tests.Sheets;
@@ -55,6 +56,26 @@ public class ShoppingSheetTests
 
         Grids(plan).ShouldBeEmpty();
         Sum(plan).ShouldStartWith("Nothing");
+    }
+
+    [Theory]
+    [InlineData(PaperSize.Letter)]
+    [InlineData(PaperSize.A4)]
+    public void Each_example_fits_on_one_page(PaperSize paper)
+    {
+        foreach (var plan in (Plan[])[SheetSamples.Roadster(), SheetSamples.Van(), SheetSamples.Class()])
+            SheetSamples.Pages(ShoppingSheet.Of(plan), paper).Length.ShouldBe(1, plan.Job);
+    }
+
+    [Fact]
+    public void What_comes_out_of_a_pack_above_costs_nothing_more_and_says_so()
+    {
+        var plan = SheetSamples.Van();
+        var shared = plan.Consumables.Where(item => item is { Amount: > 0, Packs: 0 }).Select(item => item.Item).ToArray();
+        var rows = Grids(plan)[1].Rows.Where(row => shared.Contains(row[1])).ToArray();
+
+        rows.ShouldNotBeEmpty();
+        rows.ShouldAllBe(row => row[2].EndsWith("out of a pack above") && row[3] == "");
     }
 
     private static string Sum(Plan plan) => ShoppingSheet.Of(plan).Blocks.OfType<Paragraph>().First().Text;
