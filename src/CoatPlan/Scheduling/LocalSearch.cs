@@ -1,6 +1,10 @@
 namespace CoatPlan.Scheduling;
 
-/// <summary>Generates schedules in many orders: first those of priority rules, then small changes to the best order so far.</summary>
+/// <summary>
+/// Generates schedules in many orders: first those of priority rules, then small changes to the best so far, and where none of those helps any more,
+/// from a place some changes away.
+/// </summary>
+/// <remarks>Source of the method: H. R. Lourenço, O. C. Martin, T. Stützle, "Iterated local search", Handbook of Metaheuristics (2003).</remarks>
 internal sealed class LocalSearch
 {
     // A network of this many activities gets the passes asked for; above it their number falls with the square, as a pass takes longer too,
@@ -11,21 +15,24 @@ internal sealed class LocalSearch
 
     private const ulong Seed = 20_010_301;
 
+    // So many passes without a better schedule, and the climb has come to its top; so many small changes lead away from there.
+    private const int Patience = 200;
+    private const int LeapChanges = 4;
+
     private readonly Frame frame;
     private readonly GenerationOrder order;
     private readonly Heads heads;
     private readonly Generator generator;
     private readonly Func<Schedule, long>? preference;
     private readonly Draws draws = new(Seed);
-    private readonly int[] choices;
+    private readonly Neighbourhood neighbourhood;
     private readonly int[] anyWindow;
-    private readonly int[] groups;
     private readonly bool closes;
-    private readonly int[][] chains;
 
-    private int[] bestRanks = [];
-    private int[] bestWindows = [];
-    private Worth bestWorth;
+    // Where the climb stands, and the highest it has been.
+    private (Candidate From, Worth Worth) here;
+    private (Candidate From, Worth Worth) top;
+    private int sinceBetter;
     private bool prefers;
     private int mostPlaced = -1;
 
@@ -36,12 +43,10 @@ internal sealed class LocalSearch
         this.heads = heads;
         this.preference = preference;
         generator = new Generator(frame, order, heads);
-        groups = Alike.Groups(frame);
-        chains = Chains.Of(frame);
+        neighbourhood = new Neighbourhood(frame, draws);
         closes = Array.Exists(frame.Links, l => l.Closes);
         anyWindow = new int[frame.Links.Length];
         Array.Fill(anyWindow, -1);
-        choices = [.. Enumerable.Range(0, frame.Links.Length).Where(l => frame.Links[l].Windows.Length > 1)];
     }
 
     /// <summary>The best schedule so far; null when none was found.</summary>
@@ -71,7 +76,7 @@ internal sealed class LocalSearch
         {
             if (closes && made < passes)
             {
-                Try(ranks, anyWindow, urgentFirst: true);
+                Try(new Candidate(ranks, anyWindow), urgentFirst: true);
                 made++;
             }
 
@@ -80,7 +85,7 @@ internal sealed class LocalSearch
                 break;
             }
 
-            Try(ranks, anyWindow, urgentFirst: false);
+            Try(new Candidate(ranks, anyWindow), urgentFirst: false);
             made++;
         }
 
@@ -95,17 +100,20 @@ internal sealed class LocalSearch
         {
             if (Best is null)
             {
-                Try(Shuffled(), anyWindow, closes);
-                continue;
+                Try(new Candidate(neighbourhood.Shuffled(), anyWindow), closes);
             }
-
-            if (Best.Finish <= untilFinish)
+            else if (Best.Finish <= untilFinish)
             {
                 return made;
             }
-
-            var (ranks, windows) = Neighbour();
-            Try(ranks, windows, closes && draws.Below(2) == 0);
+            else if (sinceBetter++ >= Patience)
+            {
+                Leap();
+            }
+            else
+            {
+                Try(neighbourhood.Of(here.From), IsUrgentFirst());
+            }
         }
 
         return passes;
@@ -120,129 +128,76 @@ internal sealed class LocalSearch
         }
 
         prefers = true;
-        bestWorth = Worth.Of(Best, preference);
+        sinceBetter = 0;
+        top = top with { Worth = Worth.Of(Best, preference) };
+        here = top;
     }
 
     /// <summary>Takes over a schedule from elsewhere, if it is better, and the order in which it starts activities.</summary>
     public void Adopt(Schedule schedule)
     {
-        Consider(schedule, [.. Enumerable.Range(0, frame.Count)], anyWindow);
-        Try(bestRanks, anyWindow, urgentFirst: false);
+        Consider(schedule, new Candidate([.. Enumerable.Range(0, frame.Count)], anyWindow));
+        Try(here.From with { Windows = anyWindow }, urgentFirst: false);
     }
 
     /// <summary>Makes a schedule in the order of starts, which may not all be possible.</summary>
     public void TryOrder(int[] starts) =>
-        Try(Ranks.InOrder(Enumerable.Range(0, frame.Count).OrderBy(i => starts[i]).ThenBy(i => i)), anyWindow, urgentFirst: false);
+        Try(new Candidate(Ranks.InOrder(Enumerable.Range(0, frame.Count).OrderBy(i => starts[i]).ThenBy(i => i)), anyWindow), urgentFirst: false);
 
-    private void Try(int[] ranks, int[] windows, bool urgentFirst)
+    private bool IsUrgentFirst() => closes && draws.Below(2) == 0;
+
+    private void Try(Candidate candidate, bool urgentFirst)
     {
-        if (!generator.Run(ranks, windows, Best?.Finish ?? int.MaxValue, urgentFirst))
+        if (generator.Run(candidate.Ranks, candidate.Windows, Best is null ? int.MaxValue : here.Worth.Finish, urgentFirst))
         {
-            if (Best is null && generator.Blockage is not null && generator.PlacedCount > mostPlaced)
-            {
-                mostPlaced = generator.PlacedCount;
-                Blockage = generator.Blockage;
-                Placed = generator.Placed;
-            }
-
-            return;
+            Consider(generator.ToSchedule(), candidate);
         }
-
-        Consider(generator.ToSchedule(), ranks, windows);
+        else if (Best is null && generator.Blockage is not null && generator.PlacedCount > mostPlaced)
+        {
+            mostPlaced = generator.PlacedCount;
+            Blockage = generator.Blockage;
+            Placed = generator.Placed;
+        }
     }
 
-    private void Consider(Schedule schedule, int[] ranks, int[] windows)
+    private void Consider(Schedule schedule, Candidate candidate)
     {
         var worth = Worth.Of(schedule, prefers ? preference : null);
-        if (Best is null || worth.CompareTo(bestWorth) < 0)
-        {
-            Best = schedule;
-            bestWorth = worth;
-        }
-
-        if (worth.CompareTo(bestWorth) <= 0)
-        {
-            bestRanks = Ranks.ByStart(schedule, ranks);
-            bestWindows = windows;
-        }
-    }
-
-    private int[] Shuffled()
-    {
-        var sequence = Enumerable.Range(0, frame.Count).ToArray();
-        for (var i = sequence.Length - 1; i > 0; i--)
-        {
-            var j = draws.Below(i + 1);
-            (sequence[i], sequence[j]) = (sequence[j], sequence[i]);
-        }
-
-        return Ranks.InOrder(sequence);
-    }
-
-    // Brings an activity's like from some way around it next to it.
-    private void GatherAlike(List<int> sequence)
-    {
-        var at = draws.Below(sequence.Count);
-        var group = groups[sequence[at]];
-        if (group < 0)
+        var compared = Best is null ? -1 : worth.CompareTo(here.Worth);
+        if (compared > 0)
         {
             return;
         }
 
-        var reach = 1 + draws.Below(sequence.Count);
-        var from = Math.Max(0, at - reach);
-        var until = Math.Min(sequence.Count, at + reach + 1);
-        var before = sequence[from..at].Where(i => groups[i] != group).ToArray();
-        var alike = sequence[from..until].Where(i => groups[i] == group).ToArray();
-        var after = sequence[at..until].Where(i => groups[i] != group).ToArray();
-        sequence.RemoveRange(from, until - from);
-        sequence.InsertRange(from, before.Concat(alike).Concat(after).ToArray());
+        sinceBetter = compared < 0 ? 0 : sinceBetter;
+        Stand(schedule, candidate, worth);
     }
 
-    // Brings all or the end of a chain before or after something else.
-    private void MoveChain(List<int> sequence)
+    private void Stand(Schedule schedule, Candidate candidate, Worth worth)
     {
-        var chain = chains[draws.Below(chains.Length)];
-        var from = draws.Below(2) == 0 ? 0 : draws.Below(chain.Length);
-        var members = sequence.Where(i => Array.IndexOf(chain, i) >= 0).Skip(from).ToArray();
-        var first = sequence.IndexOf(members[0]);
-        sequence.RemoveAll(i => Array.IndexOf(members, i) >= 0);
-        var reach = 1 + draws.Below(Math.Max(1, sequence.Count / 2));
-        sequence.InsertRange(Math.Clamp(first + (draws.Below(2) == 0 ? -reach : reach), 0, sequence.Count), members);
+        here = (candidate with { Ranks = Ranks.ByStart(schedule, candidate.Ranks) }, worth);
+        if (Best is null || worth.CompareTo(top.Worth) < 0)
+        {
+            Best = schedule;
+            top = here;
+        }
     }
 
-    private (int[] Ranks, int[] Windows) Neighbour()
+    // Away from where nothing better is near, to climb anew from there or, the other time, from near the best.
+    private void Leap()
     {
-        var windows = bestWindows;
-        if (choices.Length > 0 && draws.Below(3) == 0)
+        sinceBetter = 0;
+        here = draws.Below(2) == 0 ? top : here;
+        var candidate = here.From;
+        for (var change = 0; change < LeapChanges; change++)
         {
-            windows = [.. bestWindows];
-            var link = choices[draws.Below(choices.Length)];
-            windows[link] = draws.Below(frame.Links[link].Windows.Length + 1) - 1;
+            candidate = neighbourhood.Of(candidate);
         }
 
-        var sequence = new List<int>(Enumerable.Range(0, frame.Count).OrderBy(i => bestRanks[i]));
-        if (chains.Length > 1 && draws.Below(2) == 0)
+        if (generator.Run(candidate.Ranks, candidate.Windows, int.MaxValue, IsUrgentFirst()))
         {
-            MoveChain(sequence);
-            return (Ranks.InOrder(sequence), windows);
+            var schedule = generator.ToSchedule();
+            Stand(schedule, candidate, Worth.Of(schedule, prefers ? preference : null));
         }
-
-        if (draws.Below(4) == 0)
-        {
-            GatherAlike(sequence);
-        }
-
-        for (var moves = 1 + draws.Below(3); moves > 0; moves--)
-        {
-            var from = draws.Below(sequence.Count);
-            var reach = 1 + draws.Below(Math.Max(1, sequence.Count / 2));
-            var to = Math.Clamp(from + (draws.Below(2) == 0 ? -reach : reach), 0, sequence.Count - 1);
-            var moved = sequence[from];
-            sequence.RemoveAt(from);
-            sequence.Insert(to, moved);
-        }
-
-        return (Ranks.InOrder(sequence), windows);
     }
 }

@@ -41,7 +41,7 @@ internal static class Search
 
         passes -= local.Improve(passes, lowerBound);
         local.Prefer();
-        local.Improve(Math.Max(Math.Min(passes, share), preference is null ? 0 : share), -1);
+        local.Improve(preference is null ? Math.Min(passes, share) : Math.Max(passes, share), -1);
         return Answer(
             frame,
             local,

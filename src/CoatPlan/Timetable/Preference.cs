@@ -2,11 +2,12 @@ using CoatPlan.Scheduling;
 
 namespace CoatPlan.Timetable;
 
-/// <summary>What is preferred among schedules that finish together: fewer work sessions, then fewer changes of colour.</summary>
+/// <summary>What is preferred among schedules that finish together: fewer films reworked for a missed window, then fewer work sessions, then fewer changes of colour.</summary>
 internal static class Preference
 {
-    // No job changes colour so often that it would weigh more than a session.
+    // No job changes colour so often that it would weigh more than a session, none has sessions enough to weigh more than a film to be scuffed anew.
     private const long Session = 10_000;
+    private const long Rework = 100_000_000;
 
     /// <summary>From a schedule of a network to its cost, the smaller the better.</summary>
     public static Func<Schedule, long> Of(WorkNetwork drawn, Workplace place)
@@ -14,8 +15,14 @@ internal static class Preference
         ImmutableArray<int> hands = [.. Enumerable.Range(0, drawn.Nodes.Length).Where(i => !drawn.Nodes[i].IsMilestone)];
         ImmutableArray<int> coats = [.. hands.Where(i => drawn.Nodes[i].Coat is { Sprayed: true })];
         var products = drawn.Nodes.Select(node => node.Coat?.Label.Key).ToArray();
-        return schedule => (Session * Sessions(schedule, hands, place.Hours)) + ColourChanges(schedule, coats, products);
+        ImmutableArray<int> gaps = [.. Enumerable.Range(0, drawn.Links.Length).Where(l => !drawn.Links[l].ByWindow.IsEmpty)];
+        return schedule =>
+            (Rework * gaps.Count(l => IsReworked(drawn.Links[l], schedule.WindowInUse[l])))
+            + (Session * Sessions(schedule, hands, place.Hours))
+            + ColourChanges(schedule, coats, products);
     }
+
+    private static bool IsReworked(WorkLink gap, int window) => window >= 0 && gap.ByWindow[window].Stage == FilmStage.Through;
 
     private static int Sessions(Schedule schedule, ImmutableArray<int> hands, OpenHours hours)
     {
