@@ -83,6 +83,25 @@ public sealed class CompletionTests
     }
 
     [Theory]
+    [InlineData("coatplan pl", "plan")]
+    [InlineData("coatplan sheets my.job.yaml --paper ", "a4 letter")]
+    [InlineData("coatplan plan v", "van.job.yaml")]
+    public void Fish_completes_by_the_script_where_it_is_there(string typed, string completed)
+    {
+        Assert.SkipUnless(OtherProgram.IsThere("fish"), "fish is not here");
+        using var folder = new TempFolder();
+        folder.File("van.job.yaml", "");
+        folder.File("fish-script", CommandRun.Of("completion", "fish").Output);
+        folder.File("try", $"""
+            function coatplan; dotnet '{Path.Combine(AppContext.BaseDirectory, "coatplan.dll")}' $argv; end
+            source fish-script
+            complete -C "{typed}"
+            """);
+
+        OtherProgram.Run(folder.Path, "fish", "--no-config", "try").Trim().Replace('\n', ' ').ShouldBe(completed);
+    }
+
+    [Theory]
     [InlineData("zsh", "-n")]
     [InlineData("fish", "--no-execute")]
     public void The_other_shells_read_their_scripts_where_they_are_there(string shell, string readOnly)
