@@ -12,6 +12,6 @@ return args switch
 static int Usage()
 {
     Console.Error.WriteLine("usage: instances [--starts] FILE…");
-    Console.Error.WriteLine("       speed [replan|examples]");
+    Console.Error.WriteLine("       speed [replan|examples|chance]");
     return 2;
 }

@@ -6,8 +6,10 @@ internal sealed class Profile
     /// <summary>The end of something whose end is not known yet.</summary>
     public const int Never = int.MaxValue;
 
-    private int[] times = new int[16];
-    private int[] levels = new int[16];
+    // Most of what is moved is a few steps at the end, and a loop is over before a block move has begun.
+    private const int ShortMove = 24;
+
+    private Step[] steps = new Step[16];
     private int count;
 
     public Profile()
@@ -18,8 +20,7 @@ internal sealed class Profile
     public void Clear()
     {
         count = 1;
-        times[0] = int.MinValue;
-        levels[0] = 0;
+        steps[0] = new Step(int.MinValue, 0);
     }
 
     /// <summary>Adds an amount, which may be negative, over [start, end).</summary>
@@ -34,7 +35,7 @@ internal sealed class Profile
         var last = end == Never ? count : StepStartingAt(end);
         for (var i = first; i < last; i++)
         {
-            levels[i] += amount;
+            steps[i].Level += amount;
         }
 
         JoinAt(last);
@@ -54,11 +55,11 @@ internal sealed class Profile
 
         var limit = capacity - amount;
         var free = start;
-        for (var i = StepAt(start); i < count && times[i] < end; i++)
+        for (var i = StepAt(start); i < count && steps[i].Time < end; i++)
         {
-            if (levels[i] > limit)
+            if (steps[i].Level > limit)
             {
-                free = i + 1 < count ? times[i + 1] : Never;
+                free = i + 1 < count ? steps[i + 1].Time : Never;
             }
         }
 
@@ -72,7 +73,7 @@ internal sealed class Profile
         while (low < high)
         {
             var middle = (low + high + 1) >>> 1;
-            if (times[middle] <= time)
+            if (steps[middle].Time <= time)
             {
                 low = middle;
             }
@@ -88,34 +89,57 @@ internal sealed class Profile
     private int StepStartingAt(int time)
     {
         var at = StepAt(time);
-        if (times[at] == time)
+        if (steps[at].Time == time)
         {
             return at;
         }
 
-        if (count == times.Length)
+        if (count == steps.Length)
         {
-            Array.Resize(ref times, count * 2);
-            Array.Resize(ref levels, count * 2);
+            Array.Resize(ref steps, count * 2);
         }
 
-        Array.Copy(times, at + 1, times, at + 2, count - at - 1);
-        Array.Copy(levels, at + 1, levels, at + 2, count - at - 1);
-        times[at + 1] = time;
-        levels[at + 1] = levels[at];
+        if (count - at > ShortMove)
+        {
+            Array.Copy(steps, at + 1, steps, at + 2, count - at - 1);
+        }
+        else
+        {
+            for (var i = count; i > at + 1; i--)
+            {
+                steps[i] = steps[i - 1];
+            }
+        }
+
+        steps[at + 1] = new Step(time, steps[at].Level);
         count++;
         return at + 1;
     }
 
     private void JoinAt(int step)
     {
-        if (step <= 0 || step >= count || levels[step] != levels[step - 1])
+        if (step <= 0 || step >= count || steps[step].Level != steps[step - 1].Level)
         {
             return;
         }
 
-        Array.Copy(times, step + 1, times, step, count - step - 1);
-        Array.Copy(levels, step + 1, levels, step, count - step - 1);
         count--;
+        if (count - step > ShortMove)
+        {
+            Array.Copy(steps, step + 1, steps, step, count - step);
+            return;
+        }
+
+        for (var i = step; i < count; i++)
+        {
+            steps[i] = steps[i + 1];
+        }
+    }
+
+    private struct Step(int time, int level)
+    {
+        public readonly int Time = time;
+
+        public int Level = level;
     }
 }
