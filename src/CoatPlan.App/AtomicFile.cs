@@ -1,33 +1,101 @@
 namespace CoatPlan.App;
 
 /// <summary>Writes a file so that its old or its new content is there at any moment, never half of one.</summary>
+/// <remarks>Each way writes beside the file, flushes to the disk, and renames; what cannot be written leaves the old content.</remarks>
 internal static class AtomicFile
 {
-    /// <summary>Writes beside the file, flushes to the disk, and renames.</summary>
-    /// <param name="path">The file; a link is followed to what it names.</param>
+    private const string BesideEnds = ".new";
+
+    private static readonly TimeSpan LeftBehind = TimeSpan.FromDays(1);
+
+    /// <summary>Gives a file a new content.</summary>
+    /// <param name="path">The file; a link is followed to what it names, and stays.</param>
     /// <param name="content">Its new content.</param>
     /// <exception cref="IOException">It cannot be written; the old content is still there.</exception>
-    /// <exception cref="UnauthorizedAccessException">It may not be written; the old content is still there.</exception>
-    public static void Write(string path, ReadOnlySpan<byte> content)
+    /// <exception cref="UnauthorizedAccessException">It may not be written, or is marked read-only; the old content is still there.</exception>
+    public static void Write(string path, ReadOnlySpan<byte> content) =>
+        Put(new FileInfo(path) is { LinkTarget: not null } link ? link.ResolveLinkTarget(returnFinalTarget: true)!.FullName : path, content, overwrite: true);
+
+    /// <summary>Puts a file at this very place: a link there is replaced, and what it names stays as it is.</summary>
+    /// <param name="path">The file.</param>
+    /// <param name="content">Its content.</param>
+    /// <exception cref="IOException">It cannot be written; what was there still is.</exception>
+    /// <exception cref="UnauthorizedAccessException">It may not be written, or is marked read-only; what was there still is.</exception>
+    public static void Replace(string path, ReadOnlySpan<byte> content) => Put(path, content, overwrite: true);
+
+    /// <summary>Makes a file that is not there yet.</summary>
+    /// <param name="path">The file.</param>
+    /// <param name="content">Its content.</param>
+    /// <exception cref="IOException">It cannot be written, or something is there already, which stays.</exception>
+    /// <exception cref="UnauthorizedAccessException">It may not be written.</exception>
+    public static void Create(string path, ReadOnlySpan<byte> content) => Put(path, content, overwrite: false);
+
+    private static void Put(string path, ReadOnlySpan<byte> content, bool overwrite)
     {
-        var target = Path.GetFullPath(File.Exists(path) ? File.ResolveLinkTarget(path, returnFinalTarget: true)?.FullName ?? path : path);
-        var beside = Path.Combine(Path.GetDirectoryName(target)!, $".{Path.GetFileName(target)}.{Environment.ProcessId}.new");
+        var target = Path.GetFullPath(path);
+        var old = new FileInfo(target);
+        var mode = OperatingSystem.IsWindows() || !old.Exists || old.LinkTarget is not null ? (UnixFileMode?)null : old.UnixFileMode;
+        // Renaming would pass over the mark; a person who set it meant it.
+        if (old is { Exists: true, LinkTarget: null, IsReadOnly: true } && (mode is null || !MayBeWritten(mode.Value)))
+            throw new UnauthorizedAccessException("the file is marked read-only; make it writable, or save under another name");
+
+        var beside = Path.Combine(Path.GetDirectoryName(target)!, $"{BesideBegins(target)}{Environment.ProcessId}{BesideEnds}");
         try
         {
-            using (var file = new FileStream(beside, FileMode.Create, FileAccess.Write, FileShare.None))
-            {
-                file.Write(content);
-                file.Flush(flushToDisk: true);
-            }
-
-            if (!OperatingSystem.IsWindows() && File.Exists(target))
-                File.SetUnixFileMode(beside, File.GetUnixFileMode(target));
-            File.Move(beside, target, overwrite: true);
+            // Whatever lies there, a link of somebody else's included, is removed and not written through.
+            File.Delete(beside);
+            Fill(beside, content, mode);
+            File.Move(beside, target, overwrite);
         }
         catch
         {
             File.Delete(beside);
             throw;
+        }
+
+        Sweep(target);
+    }
+
+    private static void Fill(string beside, ReadOnlySpan<byte> content, UnixFileMode? mode)
+    {
+        var options = new FileStreamOptions { Mode = FileMode.CreateNew, Access = FileAccess.Write, Share = FileShare.None };
+        // What only its owner may read is at no moment readable for others.
+        if (mode is not null && !OperatingSystem.IsWindows())
+            options.UnixCreateMode = mode & (UnixFileMode.UserRead | UnixFileMode.UserWrite) | UnixFileMode.UserWrite;
+        using (var file = new FileStream(beside, options))
+        {
+            file.Write(content);
+            file.Flush(flushToDisk: true);
+        }
+
+        if (mode is { } same && !OperatingSystem.IsWindows())
+            File.SetUnixFileMode(beside, same);
+    }
+
+    private static bool MayBeWritten(UnixFileMode mode) => (mode & (UnixFileMode.UserWrite | UnixFileMode.GroupWrite | UnixFileMode.OtherWrite)) != 0;
+
+    private static string BesideBegins(string target) => $".{Path.GetFileName(target)}.";
+
+    // A program that was killed while it wrote leaves its half behind. One that is a day old belongs to nobody who still writes.
+    private static void Sweep(string target)
+    {
+        try
+        {
+            var begins = BesideBegins(target);
+            foreach (var file in new DirectoryInfo(Path.GetDirectoryName(target)!).EnumerateFiles($".*{BesideEnds}"))
+            {
+                if (file.Name.Length > begins.Length + BesideEnds.Length
+                    && file.Name.StartsWith(begins, StringComparison.Ordinal)
+                    && file.Name[begins.Length..^BesideEnds.Length].All(char.IsAsciiDigit)
+                    && DateTime.UtcNow - file.LastWriteTimeUtc > LeftBehind)
+                {
+                    file.Delete();
+                }
+            }
+        }
+        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
+        {
+            // The file is written; what lies beside it is no reason to say otherwise.
         }
     }
 }

@@ -49,8 +49,9 @@ internal static class SheetFiles
 
     private static string Put(string folder, string name, byte[] content)
     {
+        // Not through a link: nothing outside the folder is written.
         var path = Path.Combine(folder, name);
-        AtomicFile.Write(path, content);
+        AtomicFile.Replace(path, content);
         return path;
     }
 }

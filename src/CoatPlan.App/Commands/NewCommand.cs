@@ -27,7 +27,7 @@ internal static class NewCommand
         }
 
         Write(path, text);
-        surroundings.Out.WriteLine($"{path}: written; open it with: coatplan {path}");
+        surroundings.Say($"{path}: written; open it with: coatplan {path}");
         return ExitCode.Done;
     }
 
@@ -35,9 +35,7 @@ internal static class NewCommand
     {
         try
         {
-            // CreateNew: two that start at once do not overwrite each other.
-            using var file = new FileStream(path, FileMode.CreateNew, FileAccess.Write, FileShare.None);
-            file.Write(Encoding.UTF8.GetBytes(text));
+            AtomicFile.Create(path, Encoding.UTF8.GetBytes(text));
         }
         catch (IOException) when (File.Exists(path) || Directory.Exists(path))
         {

@@ -84,7 +84,7 @@ internal sealed class JobFile
         try
         {
             Directory.CreateDirectory(System.IO.Path.GetDirectoryName(RecoveryPath)!);
-            AtomicFile.Write(RecoveryPath, read.ToBytes(text).AsSpan());
+            AtomicFile.Replace(RecoveryPath, read.ToBytes(text).AsSpan());
         }
         catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
         {
