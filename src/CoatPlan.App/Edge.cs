@@ -21,7 +21,7 @@ internal static class Edge
         {
             surroundings.Out.Flush();
             foreach (var line in exception.Lines)
-                surroundings.Error.WriteLine(line);
+                surroundings.Complain(line);
             return ExitCode.BadInput;
         }
         catch (IOException exception) when (IsBrokenPipe(exception))
@@ -33,9 +33,11 @@ internal static class Edge
         catch (Exception exception)
 #pragma warning restore CA1031
         {
-            surroundings.Error.WriteLine(arguments.Contains(Shared.Trace)
-                ? exception.ToString()
-                : $"coatplan: {exception.Message.ReplaceLineEndings(" ")} (an error of the program; {Shared.Trace} prints where it arose)");
+            var told = arguments.Contains(Shared.Trace)
+                ? exception.ToString().ReplaceLineEndings("\n").Split('\n')
+                : [$"coatplan: {exception.Message.ReplaceLineEndings(" ")} (an error of the program; {Shared.Trace} prints where it arose)"];
+            foreach (var line in told)
+                surroundings.Complain(line);
             return ExitCode.Trouble;
         }
     }
@@ -47,8 +49,8 @@ internal static class Edge
         if (parsed.Errors.Count > 0 && parsed.Action is not (ExampleHelp or null))
         {
             foreach (var error in parsed.Errors.Select(error => error.Message).Distinct(StringComparer.Ordinal))
-                surroundings.Error.WriteLine($"coatplan: {error.ReplaceLineEndings(" ")}");
-            surroundings.Error.WriteLine($"coatplan: see coatplan {CommandOf(parsed)}--help");
+                surroundings.Complain($"coatplan: {error.ReplaceLineEndings(" ")}");
+            surroundings.Complain($"coatplan: see coatplan {CommandOf(parsed)}--help");
             return ExitCode.BadInput;
         }
 

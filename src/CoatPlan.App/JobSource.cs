@@ -17,11 +17,11 @@ internal static class JobSource
     /// <summary>Reads a job file, the presets and the forecast it names.</summary>
     /// <param name="surroundings">What may be reached.</param>
     /// <param name="path">Path of the job file, or <c>-</c> for standard input.</param>
-    /// <param name="presetsFolder">Folder with presets of the user's own; null for none.</param>
+    /// <param name="sources">What the job may draw on besides.</param>
     /// <exception cref="BadInputException">Something cannot be read, or holds mistakes; a line for each.</exception>
-    public static OpenedJob Open(Surroundings surroundings, string path, string? presetsFolder)
+    public static OpenedJob Open(Surroundings surroundings, string path, Sources sources)
     {
-        var workshop = Workshop(presetsFolder);
+        var workshop = Workshop(sources);
         var (name, text, file) = path == StandardInput
             ? (StandardInputName, FromInput(surroundings), (string?)null)
             : (path, TextFile.ReadJob(path), path);
@@ -30,14 +30,14 @@ internal static class JobSource
     }
 
     /// <summary>The presets in use and what is done with them.</summary>
-    /// <param name="presetsFolder">Folder with presets of the user's own; null for none.</param>
+    /// <param name="sources">What a job may draw on besides its own file.</param>
     /// <exception cref="BadInputException">The folder cannot be read, or its files hold mistakes; a line for each.</exception>
-    public static Workshop Workshop(string? presetsFolder)
+    public static Workshop Workshop(Sources sources)
     {
-        var trade = Trade(presetsFolder);
+        var trade = Trade(sources.Presets);
         return new Workshop(
             trade,
-            (text, name, file) => JobIntake.Read(text, name, trade, forecast => Forecast(file, forecast)),
+            (text, name, file) => JobIntake.Read(text, name, trade, forecast => ForecastFile.Read(file, forecast, sources.Hours)),
             static ready => PlannedJob.Of(ready, SearchDepth.Quick),
             static ready => PlannedJob.Of(ready, SearchDepth.Full));
     }
@@ -74,18 +74,5 @@ internal static class JobSource
             > MostPresetFiles => throw new BadInputException($"{folder}: holds more than {MostPresetFiles} files that end in .yaml"),
             _ => [.. files.Select(file => new PresetText(file, TextFile.Read(file, TextFile.LargestPresets)))],
         };
-    }
-
-    private static FileText Forecast(string? jobFile, string forecast)
-    {
-        var folder = jobFile is null ? "" : Path.GetDirectoryName(Path.GetFullPath(jobFile)) ?? "";
-        try
-        {
-            return FileText.Of(TextFile.Read(Path.Combine(folder, forecast), TextFile.LargestForecast));
-        }
-        catch (BadInputException exception)
-        {
-            return FileText.Unreadable(exception.Why);
-        }
     }
 }

@@ -1,4 +1,5 @@
 using System.Text;
+using CoatPlan.Sheets.Content;
 
 namespace CoatPlan.App;
 
@@ -36,6 +37,14 @@ internal sealed record Surroundings
 
     /// <summary>Whether the person asked for no colour. Source: the NO_COLOR convention, set and not empty.</summary>
     public bool NoColour => !string.IsNullOrEmpty(Variable("NO_COLOR"));
+
+    /// <summary>Prints one line; nothing in it can steer the terminal.</summary>
+    /// <param name="line">The line, with whatever a person or a file put into it.</param>
+    public void Say(string line) => Out.WriteLine(PlainText.Of(line));
+
+    /// <summary>Prints one line to the error stream; nothing in it can steer the terminal.</summary>
+    /// <param name="line">The line, with whatever a person or a file put into it.</param>
+    public void Complain(string line) => Error.WriteLine(PlainText.Of(line));
 
     /// <summary>The machine the program runs on.</summary>
     public static Surroundings OfThisMachine()

@@ -31,6 +31,10 @@ internal static class TextFile
     /// <exception cref="BadInputException">It cannot be read, is too large or is not UTF-8.</exception>
     public static string Read(string path, int largest)
     {
+        // Only what holds something is opened: a pipe with nobody at its other end would be waited for.
+        if (new FileInfo(path) is { Exists: true, Length: 0 })
+            return "";
+
         var bytes = Bytes(path, largest + 1);
         if (bytes.Length > largest)
             throw new BadInputException($"{path}: is larger than {largest / (1024 * 1024)} MB");

@@ -18,14 +18,13 @@ internal static class ChanceCommand
         var job = Shared.JobArgument();
         var draws = DrawsOption();
         var json = Shared.JsonOption("Print the chance as JSON, for scripts");
-        var presets = Shared.PresetsOption();
         command.Add(job);
         command.Add(draws);
         command.Add(json);
-        command.Add(presets);
+        var sources = SourceOptions.AddedTo(command);
         command.SetAction((parsed, cancel) => Task.FromResult(Run(
             surroundings,
-            JobSource.Open(surroundings, parsed.GetRequiredValue(job), parsed.GetValue(presets)),
+            JobSource.Open(surroundings, parsed.GetRequiredValue(job), sources.Of(parsed)),
             new ChanceAsked { Draws = parsed.GetValue(draws) ?? ChanceAsked.UsualDraws },
             parsed.GetValue(json),
             cancel)));
@@ -52,7 +51,7 @@ internal static class ChanceCommand
         if (Chances.Of(opened.Ready, asked, new ProgressLine(surroundings, "draws"), cancel) is not { } chance)
         {
             foreach (var reason in Planner.Plan(opened.Ready).Reasons)
-                surroundings.Error.WriteLine(reason.ReplaceLineEndings(" "));
+                surroundings.Complain(reason.ReplaceLineEndings(" "));
             return ExitCode.NoSuchPlan;
         }
 

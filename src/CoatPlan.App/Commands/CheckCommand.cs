@@ -13,13 +13,12 @@ internal static class CheckCommand
     {
         var command = new Command("check", "Find every mistake in a job file without planning it.");
         var job = Shared.JobArgument();
-        var presets = Shared.PresetsOption();
         command.Add(job);
-        command.Add(presets);
+        var sources = SourceOptions.AddedTo(command);
         command.SetAction(parsed =>
         {
-            var opened = JobSource.Open(surroundings, parsed.GetRequiredValue(job), parsed.GetValue(presets));
-            surroundings.Out.WriteLine($"{opened.Name}: {Summary(opened.Job)}; nothing wrong");
+            var opened = JobSource.Open(surroundings, parsed.GetRequiredValue(job), sources.Of(parsed));
+            surroundings.Say($"{opened.Name}: {Summary(opened.Job)}; nothing wrong");
             return ExitCode.Done;
         });
         return command;

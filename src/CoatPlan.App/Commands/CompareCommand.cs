@@ -16,23 +16,22 @@ internal static class CompareCommand
         var first = Shared.JobArgument("JOB");
         var second = Shared.JobArgument("OTHER");
         var json = Shared.JsonOption("Print both and the change as JSON, for scripts");
-        var presets = Shared.PresetsOption();
         command.Add(first);
         command.Add(second);
         command.Add(json);
-        command.Add(presets);
+        var sources = SourceOptions.AddedTo(command);
         command.SetAction(parsed =>
         {
             var (one, other) = (parsed.GetRequiredValue(first), parsed.GetRequiredValue(second));
             return one == "-" && other == "-"
                 ? throw new BadInputException("coatplan: standard input can be one of the two jobs, not both")
-                : Run(surroundings, Opened(surroundings, [one, other], parsed.GetValue(presets)), parsed.GetValue(json));
+                : Run(surroundings, Opened(surroundings, [one, other], sources.Of(parsed)), parsed.GetValue(json));
         });
         return command;
     }
 
     // What is wrong with either is said in one go.
-    private static ImmutableArray<OpenedJob> Opened(Surroundings surroundings, ImmutableArray<string> paths, string? presets)
+    private static ImmutableArray<OpenedJob> Opened(Surroundings surroundings, ImmutableArray<string> paths, Sources sources)
     {
         var opened = ImmutableArray.CreateBuilder<OpenedJob>();
         var wrong = ImmutableArray.CreateBuilder<string>();
@@ -40,7 +39,7 @@ internal static class CompareCommand
         {
             try
             {
-                opened.Add(JobSource.Open(surroundings, path, presets));
+                opened.Add(JobSource.Open(surroundings, path, sources));
             }
             catch (BadInputException exception)
             {
@@ -70,7 +69,7 @@ internal static class CompareCommand
         foreach (var plan in new[] { comparison.First, comparison.Second })
         {
             foreach (var reason in plan.Reasons)
-                surroundings.Error.WriteLine($"{plan.Name}: {reason.ReplaceLineEndings(" ")}");
+                surroundings.Complain($"{plan.Name}: {reason.ReplaceLineEndings(" ")}");
         }
 
         return comparison.First.Meets && comparison.Second.Meets ? ExitCode.Done : ExitCode.NoSuchPlan;

@@ -29,11 +29,11 @@ internal static class DoneCommand
             Arity = ArgumentArity.ZeroOrOne,
         };
         var json = Shared.JsonOption("Print what changed as JSON, for scripts");
-        var presets = Shared.PresetsOption();
         command.Add(job);
         command.Add(step);
-        foreach (var option in new Option[] { at, took, cans, note, asOf, json, presets })
+        foreach (var option in new Option[] { at, took, cans, note, asOf, json })
             command.Add(option);
+        var sources = SourceOptions.AddedTo(command);
         command.SetAction(parsed => Run(
             surroundings,
             parsed.GetRequiredValue(job),
@@ -45,17 +45,17 @@ internal static class DoneCommand
                 parsed.GetValue(note),
                 parsed.GetResult(asOf) is null ? null : parsed.GetValue(asOf) ?? ""),
             parsed.GetValue(json),
-            parsed.GetValue(presets)));
+            sources.Of(parsed)));
         return command;
     }
 
-    private static int Run(Surroundings surroundings, string path, Asked asked, bool json, string? presets)
+    private static int Run(Surroundings surroundings, string path, Asked asked, bool json, Sources sources)
     {
         if (path == "-")
             throw new BadInputException("coatplan: done writes into the job file; expected its name, not -");
 
         var file = TextFile.ReadJob(path);
-        var workshop = JobSource.Workshop(presets);
+        var workshop = JobSource.Workshop(sources);
         var before = Read(workshop, file.Text, path);
         var plan = workshop.Plan(before).Plan;
         var step = StepOf(plan, asked.Step);

@@ -21,14 +21,13 @@ internal static class ExplainCommand
             Arity = ArgumentArity.OneOrMore,
         };
         var json = new Option<bool>("--json") { Description = "Print the explanation as JSON, for scripts" };
-        var presets = Shared.PresetsOption();
         command.Add(job);
         command.Add(what);
         command.Add(json);
-        command.Add(presets);
+        var sources = SourceOptions.AddedTo(command);
         command.SetAction(parsed => Run(
             surroundings,
-            JobSource.Open(surroundings, parsed.GetRequiredValue(job), parsed.GetValue(presets)),
+            JobSource.Open(surroundings, parsed.GetRequiredValue(job), sources.Of(parsed)),
             string.Join(' ', parsed.GetRequiredValue(what)),
             parsed.GetValue(json)));
         return command;
@@ -47,7 +46,7 @@ internal static class ExplainCommand
         }
 
         if (explanation.Path.Length > 0)
-            surroundings.Out.WriteLine($"{explanation.Path}");
+            surroundings.Say(explanation.Path);
         Print(surroundings, explanation, 0);
         return ExitCode.Done;
     }

@@ -17,14 +17,13 @@ internal static class OpenCommand
         var command = new Command(Name, "Open the terminal UI; the word open can be left out.");
         var job = new Argument<string?>("JOB") { Description = "Job file to open; a new job where none is given", Arity = ArgumentArity.ZeroOrOne };
         job.Validators.Add(Shared.RefuseOption);
-        var presets = Shared.PresetsOption();
         command.Add(job);
-        command.Add(presets);
-        command.SetAction(parsed => Run(surroundings, parsed.GetValue(job), parsed.GetValue(presets)));
+        var sources = SourceOptions.AddedTo(command);
+        command.SetAction(parsed => Run(surroundings, parsed.GetValue(job), sources.Of(parsed)));
         return command;
     }
 
-    private static int Run(Surroundings surroundings, string? job, string? presets)
+    private static int Run(Surroundings surroundings, string? job, Sources sources)
     {
         // Decided before anything touches the terminal: a redirected stream would leave the toolkit waiting for ever.
         if (!surroundings.InputIsTerminal || !surroundings.OutputIsTerminal)
@@ -34,7 +33,7 @@ internal static class OpenCommand
                 : $"coatplan: the terminal UI needs a terminal; without one, try: coatplan plan {job}");
         }
 
-        var workshop = JobSource.Workshop(presets);
+        var workshop = JobSource.Workshop(sources);
         var now = surroundings.WallTime();
         var file = job is null ? JobFile.Unnamed(NewJob.Text(now)) : JobFile.Open(job);
         TerminalUi.Run(surroundings, file, workshop, job is null ? NewJob.Start(now) : null);

@@ -1,4 +1,5 @@
 using CoatPlan.App.Wording;
+using CoatPlan.Sheets.Content;
 using CoatPlan.Sheets.Text;
 
 namespace CoatPlan.App.Commands;
@@ -88,7 +89,7 @@ internal sealed class Page
     public void Row(string label, string value)
     {
         var column = Math.Min(AmountColumn, Style.Width);
-        lines.Add($"{new string(' ', Indent)}{label.PadRight(Math.Max(column - value.Length - Indent, label.Length + 1))}{value}");
+        lines.Add($"{new string(' ', Indent)}{PlainText.Of(label).PadRight(Math.Max(column - value.Length - Indent, label.Length + 1))}{value}");
     }
 
     private string Emphasised(string text) => Style.Emphasis ? $"\e[1m{text}\e[22m" : text;

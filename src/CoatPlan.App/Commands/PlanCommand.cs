@@ -15,14 +15,13 @@ internal static class PlanCommand
         var job = Shared.JobArgument();
         var json = new Option<bool>("--json") { Description = "Print the plan as JSON, for scripts" };
         var width = WidthOption();
-        var presets = Shared.PresetsOption();
         command.Add(job);
         command.Add(json);
         command.Add(width);
-        command.Add(presets);
+        var sources = SourceOptions.AddedTo(command);
         command.SetAction(parsed =>
         {
-            var opened = JobSource.Open(surroundings, parsed.GetRequiredValue(job), parsed.GetValue(presets));
+            var opened = JobSource.Open(surroundings, parsed.GetRequiredValue(job), sources.Of(parsed));
             return parsed.GetValue(json)
                 ? PrintJson(surroundings, opened)
                 : PrintText(surroundings, opened, parsed.GetValue(width));
@@ -75,7 +74,7 @@ internal static class PlanCommand
         // The plan itself went to the output; whoever reads only the other stream must learn why it is not what was asked.
         surroundings.Out.Flush();
         foreach (var reason in plan.Reasons)
-            surroundings.Error.WriteLine(reason.ReplaceLineEndings(" "));
+            surroundings.Complain(reason.ReplaceLineEndings(" "));
         return ExitCode.NoSuchPlan;
     }
 

@@ -39,7 +39,7 @@ internal static class PresetsCommand
         surroundings.Out.WriteLine(new string('-', table.Title.Length));
         foreach (var row in table.Rows)
         {
-            surroundings.Out.WriteLine($"  {row.Word}");
+            surroundings.Say($"  {row.Word}");
             foreach (var text in new[] { row.Means, row.From }.Where(text => text.Length > 0))
             {
                 foreach (var line in Wrapping.Hanging("      ", text, Math.Max(surroundings.Width, TextStyle.Narrowest)))

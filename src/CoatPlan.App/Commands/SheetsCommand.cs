@@ -20,17 +20,16 @@ internal static class SheetsCommand
         var to = new Option<string>("--to") { Description = "Folder to write into; made where it does not exist", HelpName = "DIR", Required = true };
         var paper = new Option<string?>("--paper") { Description = "letter or a4; by the job's units unless said", HelpName = "SIZE" };
         paper.AcceptOnlyFromAmong(StringComparer.OrdinalIgnoreCase, Letter, A4);
-        var presets = Shared.PresetsOption();
         command.Add(job);
         command.Add(to);
         command.Add(paper);
-        command.Add(presets);
+        var sources = SourceOptions.AddedTo(command);
         command.SetAction(parsed =>
         {
-            var opened = JobSource.Open(surroundings, parsed.GetRequiredValue(job), parsed.GetValue(presets));
+            var opened = JobSource.Open(surroundings, parsed.GetRequiredValue(job), sources.Of(parsed));
             var plan = Planner.Plan(opened.Ready);
             foreach (var path in SheetFiles.Write(plan, parsed.GetRequiredValue(to), PaperOf(parsed.GetValue(paper), plan)))
-                surroundings.Out.WriteLine(path);
+                surroundings.Say(path);
             return PlanCommand.ResultOf(surroundings, plan);
         });
         return command;

@@ -62,6 +62,8 @@ internal static class Suggestions
         try
         {
             return [.. new DirectoryInfo(folder.Length == 0 ? "." : folder).EnumerateFileSystemInfos()
+                // A name that could steer the terminal is left for the person to type.
+                .Where(entry => !entry.Name.Any(char.IsControl))
                 .Where(entry => cut < typed.Length || !entry.Name.StartsWith('.'))
                 .Where(entry => entry is DirectoryInfo || endings.Any(ending => entry.Name.EndsWith(ending, StringComparison.OrdinalIgnoreCase)))
                 .Select(entry => folder + entry.Name + (entry is DirectoryInfo ? "/" : ""))];

@@ -13,13 +13,12 @@ internal static class WhenCommand
         var command = new Command("when", "List the starts worth having in the job's weather and hours, best first, with finish, waiting and margin.");
         var job = Shared.JobArgument();
         var json = Shared.JsonOption("Print the starts as JSON, for scripts");
-        var presets = Shared.PresetsOption();
         command.Add(job);
         command.Add(json);
-        command.Add(presets);
+        var sources = SourceOptions.AddedTo(command);
         command.SetAction((parsed, cancel) => Task.FromResult(Run(
             surroundings,
-            JobSource.Open(surroundings, parsed.GetRequiredValue(job), parsed.GetValue(presets)),
+            JobSource.Open(surroundings, parsed.GetRequiredValue(job), sources.Of(parsed)),
             parsed.GetValue(json),
             cancel)));
         return command;

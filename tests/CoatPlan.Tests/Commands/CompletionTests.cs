@@ -15,7 +15,7 @@ public sealed class CompletionTests
     [InlineData("sheets a.job.yaml --paper a", "a4")]
     [InlineData("completion ", "bash,fish,pwsh,zsh")]
     [InlineData("schema p", "plan")]
-    [InlineData("nonsense -", "--help,--presets,--trace")]
+    [InlineData("nonsense -", "--help,--hours-from,--presets,--trace")]
     [InlineData("plan a.job.yaml b", "")]
     public void What_may_stand_there_is_suggested(string typed, string suggested)
     {
@@ -58,7 +58,7 @@ public sealed class CompletionTests
 
     [Theory]
     [InlineData("coatplan|ch", "chance check")]
-    [InlineData("coatplan|plan|--", "--help --json --presets --trace --width")]
+    [InlineData("coatplan|plan|--", "--help --hours-from --json --presets --trace --width")]
     [InlineData("coatplan|plan|my ga", "my garage.job.yaml")]
     public void Bash_completes_by_the_script(string typed, string completed)
     {

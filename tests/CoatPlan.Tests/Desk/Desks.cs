@@ -43,13 +43,13 @@ internal static class Desks
         """;
 
     /// <summary>Reads jobs as the program does, and gives each a plan made by hand that has its surfaces: quick, for tests of what is around a plan.</summary>
-    public static Workshop Quick { get; } = JobSource.Workshop(null) with { Sketch = PlanByHand, Plan = PlanByHand };
+    public static Workshop Quick { get; } = JobSource.Workshop(Sources.Usual) with { Sketch = PlanByHand, Plan = PlanByHand };
 
     /// <summary>A desk with the small job, not on disk.</summary>
     public static JobDesk Small() => Of(JobFile.Unnamed(SmallJob));
 
     /// <summary>A desk with the small job, planned in earnest.</summary>
-    public static JobDesk Planned() => new(JobFile.Unnamed(SmallJob), JobSource.Workshop(null), static work => work(), static work => work());
+    public static JobDesk Planned() => new(JobFile.Unnamed(SmallJob), JobSource.Workshop(Sources.Usual), static work => work(), static work => work());
 
     /// <summary>A desk with a file.</summary>
     /// <param name="file">The file.</param>
