@@ -1,3 +1,5 @@
+using System.Buffers;
+using System.Globalization;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
@@ -9,6 +11,10 @@ namespace CoatPlan;
 internal static class JsonText
 {
     private static readonly LocalDateTimePattern TimePattern = LocalDateTimePattern.CreateWithInvariantCulture("uuuu-MM-dd'T'HH:mm:ss");
+
+    // Delete and the second set of control characters; line and paragraph separators; the embeddings, overrides and isolates of UAX #9, table 1.
+    private static readonly SearchValues<char> Steering = SearchValues.Create(
+        [.. Enumerable.Range(0x7F, 0x21).Concat(Enumerable.Range(0x2028, 7)).Concat(Enumerable.Range(0x2066, 4)).Select(code => (char)code)]);
 
     private static readonly JsonWriterOptions Indented =
         new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
@@ -24,7 +30,26 @@ internal static class JsonText
             json.WriteEndObject();
         }
 
-        return Encoding.UTF8.GetString(bytes.ToArray()) + "\n";
+        return Escaped(Encoding.UTF8.GetString(bytes.ToArray())) + "\n";
+    }
+
+    /// <summary>The same JSON with what would steer a terminal or turn the direction of a line as escapes; it can stand in texts only.</summary>
+    /// <param name="json">Valid JSON.</param>
+    public static string Escaped(string json)
+    {
+        if (!json.AsSpan().ContainsAny(Steering))
+            return json;
+
+        var escaped = new StringBuilder(json.Length);
+        foreach (var character in json)
+        {
+            if (Steering.Contains(character))
+                escaped.Append(CultureInfo.InvariantCulture, $"\\u{(int)character:x4}");
+            else
+                escaped.Append(character);
+        }
+
+        return escaped.ToString();
     }
 
     /// <summary>A list of objects.</summary>

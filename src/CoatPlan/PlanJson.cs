@@ -34,7 +34,7 @@ public static class PlanJson
         using var bytes = new MemoryStream();
         using (var json = new Utf8JsonWriter(bytes, Indented))
             WritePlan(json, plan);
-        return Encoding.UTF8.GetString(bytes.ToArray()) + "\n";
+        return JsonText.Escaped(Encoding.UTF8.GetString(bytes.ToArray())) + "\n";
     }
 
     private static void WritePlan(Utf8JsonWriter json, Plan plan)

@@ -19,7 +19,7 @@ public static class PlanCalendar
     /// <summary>How long before the last start inside a coat's windows the alarm sounds, minutes: time to put on gloves and mask and to shake a can.</summary>
     public const int AlarmLeadMinutes = 30;
 
-    private const int HexDigitsOfJob = 16;
+    private const int HexDigits = 16;
 
     /// <summary>Writes the calendar in local wall times, lines ended as the standard asks; null where nothing could be placed.</summary>
     /// <param name="plan">The plan.</param>
@@ -42,9 +42,11 @@ public static class PlanCalendar
     /// <param name="step">The step's id.</param>
     internal static string Uid(string job, string step)
     {
-        var name = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(job)))[..HexDigitsOfJob];
-        return $"{step}.{name}@coatplan";
+        // A step that is called after something no calendar may hold stays one of its own.
+        return $"{(PlainText.Of(step) == step ? step : Digest(step))}.{Digest(job)}@coatplan";
     }
+
+    private static string Digest(string name) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(name)))[..HexDigits];
 
     private static CalendarEvent Event(PlanStep step, Plan plan, PlanWords words)
     {

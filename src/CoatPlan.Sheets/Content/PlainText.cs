@@ -17,7 +17,7 @@ public static class PlainText
         var plain = new StringBuilder(text.Length);
         foreach (var rune in text.EnumerateRunes())
         {
-            if (rune.Value is '\t' or '\n' or '\r')
+            if (rune.Value is '\t' or '\n' or '\r' or 0x2028 or 0x2029)
                 plain.Append(' ');
             else if (Rune.GetUnicodeCategory(rune) == UnicodeCategory.Control || IsDirection(rune.Value))
                 plain.Append(Shown);
