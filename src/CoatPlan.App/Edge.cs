@@ -24,6 +24,16 @@ internal static class Edge
                 surroundings.Complain(line);
             return ExitCode.BadInput;
         }
+        catch (MachineException exception)
+        {
+            surroundings.Complain(exception.Message);
+            return ExitCode.Trouble;
+        }
+        catch (IOException exception) when (WriteFailure.IsOfTheMachine(exception))
+        {
+            surroundings.Complain($"coatplan: the output cannot be written: {exception.Message}");
+            return ExitCode.Trouble;
+        }
         catch (IOException exception) when (IsBrokenPipe(exception))
         {
             // Whoever read our output has had enough, as in "coatplan plan JOB | head".

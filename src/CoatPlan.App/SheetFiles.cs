@@ -17,6 +17,7 @@ internal static class SheetFiles
     /// <param name="paper">The paper.</param>
     /// <returns>The paths that were written.</returns>
     /// <exception cref="BadInputException">The folder cannot be written to.</exception>
+    /// <exception cref="MachineException">The disk is full or broken.</exception>
     public static ImmutableArray<string> Write(Plan plan, string folder, PaperSize paper)
     {
         try
@@ -40,7 +41,7 @@ internal static class SheetFiles
         }
         catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
-            throw new BadInputException($"{folder}: cannot be written to: {exception.Message.ReplaceLineEndings(" ")}");
+            throw WriteFailure.Of(folder, exception);
         }
     }
 

@@ -125,9 +125,9 @@ internal static class DoneCommand
         {
             AtomicFile.Write(path, read.ToBytes(text).AsSpan());
         }
-        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
+        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException)
         {
-            throw new BadInputException($"{path}: cannot be written: {exception.Message.ReplaceLineEndings(" ")}");
+            throw WriteFailure.Of(path, exception);
         }
     }
 

@@ -43,7 +43,7 @@ internal static class NewCommand
         }
         catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
-            throw new BadInputException($"{path}: cannot be written: {exception.Message.ReplaceLineEndings(" ")}");
+            throw WriteFailure.Of(path, exception);
         }
     }
 }

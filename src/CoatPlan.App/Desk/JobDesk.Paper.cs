@@ -54,7 +54,7 @@ internal sealed partial class JobDesk
             Message = $"written: {Written.Count(written.Length, "file", "files")} in {folder}";
             return null;
         }
-        catch (BadInputException exception)
+        catch (Exception exception) when (exception is BadInputException or MachineException)
         {
             return exception.Message;
         }

@@ -39,9 +39,12 @@ internal sealed partial class JobDesk
             if (System.IO.File.Exists(typed))
                 return $"{typed} exists already; another name, please";
 
-            File.Rename(typed.Trim());
+            // A name that cannot be written to is no name of the job: the next save asks again.
+            if (File.TrySaveAs(typed.Trim(), Text) is { } whyNot)
+                return $"not saved: {whyNot}; another name, please";
+
             Typing = null;
-            Write();
+            Message = $"saved: {File.Path}";
             return null;
         },
     };

@@ -55,13 +55,25 @@ internal sealed class JobFile
         Forget();
     }
 
-    /// <summary>Gives the job a file of its own.</summary>
-    /// <param name="path">Where it shall be; nothing is written yet.</param>
-    public void Rename(string path)
+    /// <summary>Gives the job a file of its own, which was not there before.</summary>
+    /// <param name="path">Where it shall be.</param>
+    /// <param name="text">Its content.</param>
+    /// <returns>Why it cannot be there, and everything is as it was; null: it is.</returns>
+    public string? TrySaveAs(string path, string text)
     {
+        try
+        {
+            AtomicFile.Create(path, read.ToBytes(text).AsSpan());
+        }
+        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        {
+            return exception.Message.ReplaceLineEndings(" ");
+        }
+
         Forget();
         Path = path;
-        Text = "";
+        Text = text;
+        return null;
     }
 
     /// <summary>Reads the file again.</summary>
@@ -86,7 +98,7 @@ internal sealed class JobFile
             Directory.CreateDirectory(System.IO.Path.GetDirectoryName(RecoveryPath)!);
             AtomicFile.Replace(RecoveryPath, read.ToBytes(text).AsSpan());
         }
-        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
+        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException)
         {
             // The work is still on the desk; saving will say what is wrong with the disk.
         }
