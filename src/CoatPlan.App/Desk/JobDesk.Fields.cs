@@ -23,6 +23,9 @@ internal sealed partial class JobDesk
             case Word.Delete when fields.At < outline.Rows.Length:
                 DeleteField(outline.Rows[fields.At]);
                 break;
+            case Word.Copy or Word.MoveUp or Word.MoveDown:
+                Rearrange(outline, word);
+                break;
             default:
                 fields.At = Moved(fields.At, word, JobFields.RowsOf(outline));
                 break;
@@ -54,6 +57,20 @@ internal sealed partial class JobDesk
         }
     }
 
+    // Items of a list are copied and moved; what stands under keys has no order.
+    private void Rearrange(Outline outline, Word word)
+    {
+        var to = word switch { Word.Copy => fields.At + 1, Word.MoveUp => fields.At - 1, _ => fields.At + 1 };
+        if (!outline.TakesItems || fields.At >= outline.Rows.Length)
+            Message = "an item of a list is copied and moved; none is chosen";
+        else if (word != Word.Copy && (to < 0 || to >= outline.Rows.Length))
+            Message = "it is at the end already";
+        else if (TryUnfinished(word == Word.Copy ? JobEdit.Copy(Text, outline.Path, fields.At) : JobEdit.Move(Text, outline.Path, fields.At, to), $"{(word == Word.Copy ? "copy" : "move")} in {outline.Path}", typed: null) is { } refused)
+            Message = refused;
+        else
+            fields.At = to;
+    }
+
     private void TypeField(OutlineRow row)
     {
         var before = string.Join("; ", row.Values);
@@ -61,6 +78,7 @@ internal sealed partial class JobDesk
         {
             Asks = row.Kind == OutlineKind.Values ? $"{AsksFor(row)}; several with ; between them" : AsksFor(row),
             InCell = true,
+            Example = row.Example,
             Typed = before,
             Take = typed => typed == before ? null : TryField(row.Path, ValueOf(row.Kind, typed)),
         };
@@ -92,49 +110,6 @@ internal sealed partial class JobDesk
     private PickerRow WithMeaning(string word) =>
         new(word, PresetTables.Of(Catalogue).SelectMany(table => table.Rows).FirstOrDefault(row => row.Word == word)?.Means ?? "");
 
-    private void AddField(Outline outline)
-    {
-        if (!outline.TakesKeys && outline.Item is OutlineKind.Map or OutlineKind.List)
-        {
-            var made = outline.Item == OutlineKind.Map ? (JobValue)new MapValue([]) : new ListValue([]);
-            if (TryItem(outline, made) is { } refused)
-                Message = refused;
-            else
-                fields.Open(outline.Path.At(outline.Rows.Length));
-            return;
-        }
-
-        var example = outline.Example.Length > 0 ? $", such as {outline.Example}" : "";
-        Typing = new LineEdit
-        {
-            Asks = outline.TakesKeys ? "Its name" : $"A value{example}",
-            InCell = true,
-            Typed = "",
-            Take = typed => outline.TakesKeys ? AddUnder(outline, typed.Trim()) : TryItem(outline, ValueOf(outline.Item, typed)),
-        };
-    }
-
-    private string? AddUnder(Outline outline, string name)
-    {
-        if (name.Length == 0)
-            return "it needs a name";
-        if (outline.Rows.Any(row => row.Name == name))
-            return $"there is a {name} already";
-
-        if (outline.Item is OutlineKind.Map or OutlineKind.List)
-        {
-            var made = outline.Item == OutlineKind.Map ? (JobValue)new MapValue([]) : new ListValue([]);
-            var refused = TryField(outline.Path.Key(name), made);
-            if (refused is null)
-                fields.Open(outline.Path.Key(name));
-            return refused;
-        }
-
-        var row = new OutlineRow { Path = outline.Path.Key(name), Name = name, Kind = outline.Item, Value = "", IsSet = false, Says = "", Example = outline.Example };
-        TypeField(row);
-        return null;
-    }
-
     private void DeleteField(OutlineRow row)
     {
         if (!row.IsSet)
@@ -143,9 +118,12 @@ internal sealed partial class JobDesk
             Message = TryUnfinished(JobEdit.Remove(Text, row.Path), $"deletion of {row.Path}", typed: null) ?? $"deleted: {row.Name}; undo brings it back";
     }
 
-    private string? TryItem(Outline outline, JobValue value) => outline.Rows.IsEmpty
-        ? TryUnfinished(JobEdit.Set(Text, outline.Path, new ListValue([value])), $"new item of {outline.Path}", (value as TextValue)?.Text)
-        : TryUnfinished(JobEdit.Insert(Text, outline.Path, outline.Rows.Length, value), $"new item of {outline.Path}", (value as TextValue)?.Text);
+    private string? TryItem(Outline outline, JobValue value) =>
+        TryUnfinished(EditItem(outline, value), $"new item of {outline.Path}", (value as TextValue)?.Text);
+
+    private JobEditing EditItem(Outline outline, JobValue value) => outline.Rows.IsEmpty
+        ? JobEdit.Set(Text, outline.Path, new ListValue([value]))
+        : JobEdit.Insert(Text, outline.Path, outline.Rows.Length, value);
 
     private string? TryField(JobPath path, JobValue value) =>
         TryUnfinished(JobEdit.Set(Text, path, value), $"change of {path}", (value as TextValue)?.Text);

@@ -20,6 +20,10 @@ internal sealed partial class JobDesk
             case Word.Enter:
                 ChangeChosen();
                 break;
+            case Word.Inside when Surface is not null:
+                Go(DeskPlace.Fields);
+                fields.GoTo(JobPath.Root.Key("surfaces").At(SurfaceAt));
+                break;
             case Word.Add:
                 OfferPieces();
                 break;

@@ -1,3 +1,4 @@
+using CoatPlan.Quantities;
 using CoatPlan.App.Wording;
 using CoatPlan.Jobs;
 using CoatPlan.Plans;
@@ -7,6 +8,8 @@ namespace CoatPlan.App.Desk;
 /// <content>Work that goes on, and the hours.</content>
 internal sealed partial class JobDesk
 {
+    private readonly Dictionary<string, string> read = new(StringComparer.Ordinal);
+
     private void DoAtSequence(Word word)
     {
         switch (word)
@@ -37,20 +40,35 @@ internal sealed partial class JobDesk
             if (StepTicks.TimeOf(typed, step.End.Date) is not { } ended)
                 return $"'{typed}' is no time; expected one such as {Clock.Time(step.End)} or 2027-05-15 14:20";
 
-            if (step.Coat is null)
-                AskForNote(step, ended, "");
-            else
-                Ask("Cans it used, such as 1.5 (nothing: as planned)", "", cans =>
-                {
-                    AskForNote(step, ended, cans);
-                    return null;
-                });
+            Ask("Hands-on time it took, such as 50 min (nothing: as planned)", "", took =>
+            {
+                if (took.Trim().Length > 0 && !QuantityText.Duration(took).Ok)
+                    return $"'{took}' is no length of time; expected one such as 50 min";
+
+                AskForCans(step, new StepReport { Ended = ended, Took = took.Trim().Length > 0 ? took.Trim() : null });
+                return null;
+            });
             return null;
         });
     }
 
-    private void AskForNote(PlanStep step, LocalDateTime ended, string cans) =>
-        Ask("A note (nothing: none)", "", note => Try(StepTicks.Tick(Text, Job!, step, ended, cans, note), $"tick of {step.Title}"));
+    private void AskForCans(PlanStep step, StepReport report)
+    {
+        if (step.Coat is null)
+        {
+            AskForNote(step, report);
+            return;
+        }
+
+        Ask("Cans it used, such as 1.5 (nothing: as planned)", "", cans =>
+        {
+            AskForNote(step, report with { Cans = cans });
+            return null;
+        });
+    }
+
+    private void AskForNote(PlanStep step, StepReport report) =>
+        Ask("A note (nothing: none)", "", note => Try(StepTicks.Tick(Text, Job!, step, report with { Note = note }, read.GetValueOrDefault(step.Id)), $"tick of {step.Title}"));
 
     private void AskForReadings(PlanStep step)
     {
@@ -67,6 +85,8 @@ internal sealed partial class JobDesk
             if (GoNoGo.Of(limits, typed, units) is not { } judged)
                 return $"expected three readings with commas between, such as {example}";
 
+            // What was read goes into the job with the tick of the step.
+            read[step.Id] = typed;
             Judged = judged;
             return null;
         });

@@ -237,6 +237,41 @@ internal sealed partial class JobDesk
         Changed?.Invoke();
     }
 
+    /// <summary>Chooses a row of the supplies, as with a mouse.</summary>
+    /// <param name="row">The row, cans first, from 0.</param>
+    public void ChooseSupply(int row)
+    {
+        SupplyAt = row;
+        KeepInside();
+        Changed?.Invoke();
+    }
+
+    /// <summary>Chooses a field, as with a mouse.</summary>
+    /// <param name="row">Its row, from 0.</param>
+    public void ChooseField(int row)
+    {
+        fields.At = row;
+        KeepInside();
+        Changed?.Invoke();
+    }
+
+    /// <summary>Chooses a sheet, as with a mouse.</summary>
+    /// <param name="sheet">The sheet, from 0.</param>
+    public void ChooseSheet(int sheet)
+    {
+        (SheetAt, ReadFrom) = (sheet, 0);
+        KeepInside();
+        Changed?.Invoke();
+    }
+
+    /// <summary>Chooses a row of the list that is being picked from, as with a mouse.</summary>
+    /// <param name="row">The row, from 0.</param>
+    public void PointAt(int row)
+    {
+        Picking?.GoTo(row);
+        Changed?.Invoke();
+    }
+
     /// <summary>Opens a list to pick from.</summary>
     /// <param name="picker">The list.</param>
     public void Offer(Picker picker)

@@ -21,6 +21,14 @@ internal sealed class JobFields
         (Path, At) = (path, 0);
     }
 
+    /// <summary>Goes straight to a map or list.</summary>
+    /// <param name="path">The way to it.</param>
+    public void GoTo(JobPath path)
+    {
+        rowsAbove.Clear();
+        (Path, At) = (path, 0);
+    }
+
     /// <summary>Goes back to what the open one is in; does nothing at the top.</summary>
     /// <returns>Whether there was something to go back to.</returns>
     public bool Close()

@@ -12,6 +12,9 @@ internal sealed class LineEdit
     /// <summary>What stands there at first, and what was typed when it was refused.</summary>
     public required string Typed { get; set; }
 
+    /// <summary>An example of what can be typed; empty for none.</summary>
+    public string Example { get; init; } = "";
+
     /// <summary>Takes what was typed; returns why not, or null where it was taken.</summary>
     public required Func<string, string?> Take { get; init; }
 

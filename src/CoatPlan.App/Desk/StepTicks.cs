@@ -16,9 +16,13 @@ internal static class StepTicks
     /// <param name="text">The job's text.</param>
     /// <param name="job">The job.</param>
     /// <param name="step">The step.</param>
-    /// <param name="ended">When it ended.</param>
-    /// <param name="cans">Cans it used, as a person types it; empty for as planned.</param>
-    /// <param name="note">A note; empty for none.</param>
-    public static JobEditing Tick(string text, Job job, PlanStep step, LocalDateTime ended, string cans, string note) =>
-        DoneSteps.Record(text, job, step, new StepReport { Ended = ended, Cans = cans, Note = note, AsOf = job.AsOf >= ended ? null : ended });
+    /// <param name="report">When it ended, what it took and used.</param>
+    /// <param name="readings">Air, metal and humidity as they were read before it, with commas between; null for none.</param>
+    public static JobEditing Tick(string text, Job job, PlanStep step, StepReport report, string? readings)
+    {
+        var recorded = DoneSteps.Record(text, job, step, report with { AsOf = job.AsOf >= report.Ended ? null : report.Ended });
+        return recorded.Text is { } with && readings?.Split(',', StringSplitOptions.TrimEntries) is [var air, var metal, var humidity]
+            ? JobEdit.Set(with, JobPath.Root.Key("done").At(job.Done.Length).Key("readings"), JobValue.MapOf(("air", air), ("metal", metal), ("humidity", humidity)))
+            : recorded;
+    }
 }

@@ -63,6 +63,9 @@ internal enum Word
     /// <summary>Compare readings with the limits of the chosen coat.</summary>
     Judge,
 
+    /// <summary>Open everything about the chosen surface.</summary>
+    Inside,
+
     /// <summary>Add a surface.</summary>
     Add,
 

@@ -17,7 +17,9 @@ internal static class FieldsScreen
     public static Cell? Draw(Canvas canvas, JobDesk desk)
     {
         var outline = desk.Outline;
-        canvas.Field(0, 0, canvas.Width, outline.Path.Steps.IsEmpty ? "The whole job" : $"The whole job > {outline.Path.ToString().Replace(".", " > ", StringComparison.Ordinal)}", Ink.Strong);
+        canvas.Field(0, 0, canvas.Width, $"The whole job{(outline.Path.Steps.IsEmpty ? "" : $" > {outline.Path.ToString().Replace(".", " > ", StringComparison.Ordinal)}")}", Ink.Strong);
+        if (desk.ShapesSay is { Length: > 0 } shapes)
+            canvas.FieldRight(canvas.Width / 2, 0, canvas.Width - (canvas.Width / 2), shapes, Ink.Strong);
         var rows = JobFields.RowsOf(outline);
         var shown = Math.Max(1, canvas.Height - RowsAbove - RowsBelow);
         var first = Scroll.First(desk.FieldAt, rows, shown);
@@ -41,6 +43,18 @@ internal static class FieldsScreen
 
         Below(canvas, desk, outline);
         return cell;
+    }
+
+    /// <summary>The field at a row of the place; null where there is none.</summary>
+    /// <param name="height">Rows of the place.</param>
+    /// <param name="y">The row.</param>
+    /// <param name="desk">The desk.</param>
+    public static int? At(int height, int y, JobDesk desk)
+    {
+        var rows = JobFields.RowsOf(desk.Outline);
+        var shown = Math.Max(1, height - RowsAbove - RowsBelow);
+        var at = Scroll.First(desk.FieldAt, rows, shown) + y - RowsAbove;
+        return y >= RowsAbove && y < RowsAbove + shown && at < rows ? at : null;
     }
 
     private static void Row(Canvas canvas, int y, int nameWidth, OutlineRow row, Ink ink)

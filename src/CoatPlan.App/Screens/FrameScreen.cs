@@ -61,7 +61,7 @@ internal static class FrameScreen
     {
         canvas.Field(0, 0, canvas.Width, "", Ink.Bar);
         var unsaved = desk.Unsaved ? " (not saved)" : "";
-        var name = $" CoatPlan: {desk.Job?.Name ?? desk.File.Name}{unsaved}";
+        var name = $" CoatPlan: {(desk.Guiding is null ? desk.Job?.Name ?? desk.File.Name : "a new job, by asking")}{unsaved}";
         var help = $"{Keys.NameOf(Word.Help)} help ";
         canvas.Field(0, 0, canvas.Width - help.Length - 1, name, Ink.Bar);
         canvas.Write(canvas.Width - help.Length, 0, help, Ink.Bar);
@@ -104,9 +104,7 @@ internal static class FrameScreen
     private static void BottomLine(Canvas canvas, int y, JobDesk desk)
     {
         var x = 0;
-        var rows = desk.Typing is null
-            ? Keys.BottomLine(desk.Place).Select(row => (row.Pressed[0].Name, row.Brief))
-            : [(Keys.NameOf(Word.Enter), "take"), (Keys.NameOf(Word.Next), "take, next"), (Keys.NameOf(Word.Back), "leave as it was")];
+        var rows = BottomKeys(desk);
         foreach (var (name, brief) in rows)
         {
             var columns = name.GetColumns() + brief.GetColumns() + 3;
@@ -115,5 +113,17 @@ internal static class FrameScreen
             x = canvas.Write(x, y, name, Ink.KeyName);
             x = canvas.Write(x + 1, y, brief, Ink.Quiet) + 2;
         }
+    }
+
+    // What the keys do while something lies over the place is said by what lies there.
+    private static IEnumerable<(string Name, string Brief)> BottomKeys(JobDesk desk)
+    {
+        if (desk.Guiding is not null)
+            return [(Keys.NameOf(Word.Enter), "take"), (Keys.NameOf(Word.Back), "the question before"), (Keys.NameOf(Word.Quit), "stop asking")];
+        if (desk.Typing is not null)
+            return [(Keys.NameOf(Word.Enter), "take"), (Keys.NameOf(Word.Next), "take, next"), (Keys.NameOf(Word.Back), "leave as it was")];
+        if (desk is { Picking: null, Asking: null, Page: null, Running: null, Helping: false, Judged: null })
+            return Keys.BottomLine(desk.Place).Select(row => (row.Pressed[0].Name, row.Brief));
+        return [(Keys.NameOf(Word.Back), desk.Running is null ? "back" : "stop")];
     }
 }

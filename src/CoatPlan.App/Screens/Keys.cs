@@ -20,6 +20,8 @@ internal static class Keys
 
     private static readonly ImmutableArray<DeskPlace> AtSurfaces = [DeskPlace.Surfaces];
 
+    private static readonly ImmutableArray<DeskPlace> AtRows = [DeskPlace.Surfaces, DeskPlace.Fields];
+
     private static readonly ImmutableArray<DeskPlace> AtSequence = [DeskPlace.Sequence];
 
     private static readonly ImmutableArray<DeskPlace> AtTimeline = [DeskPlace.Timeline];
@@ -48,12 +50,13 @@ internal static class Keys
         new(Word.ZoomIn, Moving, "closer", "Fewer hours, each of them wider", AtTimeline, new KeyName(new Key('+'), "+")),
         new(Word.ZoomOut, Moving, "farther", "More hours, each of them narrower", AtTimeline, new KeyName(new Key('-'), "-")),
 
-        new(Word.Enter, Changing, "change", "Change the chosen value, open what is in it; take what was typed or picked", [DeskPlace.Surfaces, DeskPlace.Fields], new KeyName(Key.Enter, "Enter"), new KeyName(Key.F2, "F2")),
-        new(Word.Add, Changing, "add", "Add a surface after the chosen one; add a field or an item", [DeskPlace.Surfaces, DeskPlace.Fields], new KeyName(new Key('a'), "a"), new KeyName(Key.InsertChar, "Ins")),
-        new(Word.Copy, Changing, "copy", "Copy the chosen surface", AtSurfaces, new KeyName(new Key('c'), "c")),
-        new(Word.Delete, Changing, "delete", "Delete the chosen surface or field; undo brings it back", [DeskPlace.Surfaces, DeskPlace.Fields], new KeyName(Key.Delete, "Del")),
-        new(Word.MoveUp, Changing, "move up", "Move the chosen surface up", AtSurfaces, new KeyName(Key.CursorUp.WithAlt, "Alt+Up"), new KeyName(new Key('<'), "<")),
-        new(Word.MoveDown, Changing, "move down", "Move the chosen surface down", AtSurfaces, new KeyName(Key.CursorDown.WithAlt, "Alt+Down"), new KeyName(new Key('>'), ">")),
+        new(Word.Enter, Changing, "change", "Change the chosen value, open what is in it; take what was typed or picked", AtRows, new KeyName(Key.Enter, "Enter"), new KeyName(Key.F2, "F2")),
+        new(Word.Add, Changing, "add", "Add a surface after the chosen one; add a field or an item", AtRows, new KeyName(new Key('a'), "a"), new KeyName(Key.InsertChar, "Ins")),
+        new(Word.Copy, Changing, "copy", "Copy the chosen surface, or item of a list", AtRows, new KeyName(new Key('c'), "c")),
+        new(Word.Delete, Changing, "delete", "Delete the chosen surface or field; undo brings it back", AtRows, new KeyName(Key.Delete, "Del")),
+        new(Word.MoveUp, Changing, "move up", "Move the chosen surface or item up", AtRows, new KeyName(Key.CursorUp.WithAlt, "Alt+Up"), new KeyName(new Key('<'), "<")),
+        new(Word.MoveDown, Changing, "move down", "Move the chosen surface or item down", AtRows, new KeyName(Key.CursorDown.WithAlt, "Alt+Down"), new KeyName(new Key('>'), ">")),
+        new(Word.Inside, Changing, "all of it", "Everything about the chosen surface: shapes, masks, gauge, heat, what is near it", AtSurfaces, new KeyName(new Key('i'), "i"), new KeyName(Key.F3, "F3")),
         new(Word.Judge, Changing, "go or no-go", "Compare air, metal and humidity as read just now with the limits of the chosen coat", AtSequence, new KeyName(new Key('g'), "g")),
         new(Word.Mark, Changing, "tick", "In the sequence: tick the chosen step off as done; in a list: mark or unmark", AtSequence, new KeyName(Key.Space, "Space")),
         new(Word.Undo, Changing, "undo", "Take back the last change, as often as there are any", Everywhere, new KeyName(Key.Z.WithCtrl, "Ctrl+Z")),
@@ -105,7 +108,7 @@ internal static class Keys
     {
         ImmutableArray<Word> own = place switch
         {
-            DeskPlace.Surfaces => [Word.Enter, Word.Add, Word.Copy, Word.Delete, Word.Undo],
+            DeskPlace.Surfaces => [Word.Enter, Word.Inside, Word.Add, Word.Copy, Word.Delete, Word.Undo],
             DeskPlace.Sequence => [Word.Down, Word.Mark, Word.Judge, Word.Undo],
             DeskPlace.Timeline => [Word.Left, Word.Right, Word.ZoomIn, Word.ZoomOut],
             DeskPlace.Fields => [Word.Enter, Word.Add, Word.Delete, Word.Back, Word.Undo],

@@ -7,6 +7,8 @@ internal static class PickerScreen
 {
     private const int MeaningRows = 4;
 
+    private const int RowsAbove = 2;
+
     /// <summary>Draws it.</summary>
     /// <param name="canvas">The place's own canvas.</param>
     /// <param name="picker">The list.</param>
@@ -39,5 +41,16 @@ internal static class PickerScreen
             text.Say($"! {complaint}", Ink.Warning);
         var several = picker.Several ? $"{Keys.NameOf(Word.Mark)} mark   " : "";
         canvas.Field(0, canvas.Height - 1, canvas.Width, $"{several}{Keys.NameOf(Word.Enter)} take   {Keys.NameOf(Word.Back)} leave as it was", Ink.KeyName);
+    }
+
+    /// <summary>The row to pick at a row of the place; null where there is none.</summary>
+    /// <param name="height">Rows of the place.</param>
+    /// <param name="y">The row.</param>
+    /// <param name="picker">The list.</param>
+    public static int? At(int height, int y, Picker picker)
+    {
+        var shown = Math.Max(1, height - 4 - MeaningRows);
+        var at = Scroll.First(picker.At, picker.Rows.Length, shown) + y - RowsAbove;
+        return y >= RowsAbove && y < RowsAbove + shown && at < picker.Rows.Length ? at : null;
     }
 }

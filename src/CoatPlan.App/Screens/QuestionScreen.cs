@@ -1,4 +1,5 @@
 using CoatPlan.App.Desk;
+using CoatPlan.Sheets.Text;
 
 namespace CoatPlan.App.Screens;
 
@@ -21,5 +22,23 @@ internal static class QuestionScreen
 
         text.Skip();
         text.Say($"{Keys.NameOf(Word.Enter)} or the letter: answer   {Keys.NameOf(Word.Back)} none of these", Ink.KeyName);
+    }
+
+    /// <summary>The answer at a row of the place; null where there is none.</summary>
+    /// <param name="width">Columns of the place.</param>
+    /// <param name="y">The row.</param>
+    /// <param name="question">The question.</param>
+    public static Answer? At(int width, int y, Question question)
+    {
+        var row = 2 + Wrapping.Lines(question.Asks, Math.Max(1, width - 2)).Count();
+        foreach (var answer in question.Answers)
+        {
+            var rows = Wrapping.Hanging($"> {answer.Letter}  ", answer.Says, Math.Max(1, width - 2)).Count();
+            if (y >= row && y < row + rows)
+                return answer;
+            row += rows;
+        }
+
+        return null;
     }
 }

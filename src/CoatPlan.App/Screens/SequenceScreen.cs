@@ -1,6 +1,7 @@
 using CoatPlan.App.Desk;
 using CoatPlan.App.Wording;
 using CoatPlan.Plans;
+using CoatPlan.Sheets.Text;
 
 namespace CoatPlan.App.Screens;
 
@@ -10,6 +11,12 @@ internal static class SequenceScreen
     private const int WidthForBeside = 110;
 
     private const int DetailRows = 9;
+
+    private const int TimeWidth = 13;
+
+    private const int HandsWidth = 8;
+
+    private const int TitleAt = TimeWidth + HandsWidth + 3;
 
     /// <summary>Draws it.</summary>
     /// <param name="canvas">The place's own canvas.</param>
@@ -26,8 +33,7 @@ internal static class SequenceScreen
         }
 
         var beside = canvas.Width >= WidthForBeside;
-        var listWidth = beside ? canvas.Width * 11 / 20 : canvas.Width;
-        var listRows = beside ? canvas.Height : Math.Max(3, canvas.Height - DetailRows - 1);
+        var (listWidth, listRows) = ListSize(canvas.Width, canvas.Height);
         var list = new Canvas(listWidth, listRows);
         List(list, desk, plan);
         canvas.Paste(0, 0, list);
@@ -38,51 +44,71 @@ internal static class SequenceScreen
 
     private static void List(Canvas canvas, JobDesk desk, Plan plan)
     {
-        var rows = Rows(plan);
-        var chosenRow = rows.FindIndex(row => row.Step == desk.StepAt);
+        var rows = Rows(plan, canvas.Width);
+        var chosenRow = Math.Max(0, rows.FindIndex(row => row.Step == desk.StepAt));
         var first = Scroll.First(chosenRow, rows.Count, canvas.Height);
         for (var y = 0; y < canvas.Height && first + y < rows.Count; y++)
         {
-            var (day, at) = rows[first + y];
-            if (at is null)
-                canvas.Field(0, y, canvas.Width, Clock.Day(day), Ink.Strong);
+            var row = rows[first + y];
+            if (row.Step is { } at)
+                Row(canvas, y, plan.Steps[at], row, at == desk.StepAt);
             else
-                Row(canvas, y, plan, plan.Steps[at.Value], at == desk.StepAt);
+                canvas.Field(0, y, canvas.Width, row.Text, Ink.Strong);
         }
     }
 
-    private static List<(LocalDate Day, int? Step)> Rows(Plan plan)
+    /// <summary>The step in a row of the list; null where there is none.</summary>
+    /// <param name="width">Columns of the place.</param>
+    /// <param name="height">Rows of the place.</param>
+    /// <param name="y">The row.</param>
+    /// <param name="desk">The desk.</param>
+    public static int? At(int width, int height, int y, JobDesk desk)
     {
-        var rows = new List<(LocalDate, int?)>();
+        if (desk.Plan is not { } plan || plan.Steps.IsEmpty)
+            return null;
+
+        var (listWidth, listRows) = ListSize(width, height);
+        var rows = Rows(plan, listWidth);
+        var at = Scroll.First(Math.Max(0, rows.FindIndex(row => row.Step == desk.StepAt)), rows.Count, listRows) + y;
+        return y >= 0 && y < listRows && at < rows.Count ? rows[at].Step : null;
+    }
+
+    private static (int Width, int Rows) ListSize(int width, int height) =>
+        width >= WidthForBeside ? (width * 11 / 20, height) : (width, Math.Max(3, height - DetailRows - 1));
+
+    // A day, or a step with the names of its surfaces: on as many rows as they need, so that no name is cut.
+    private static List<ListRow> Rows(Plan plan, int width)
+    {
+        var rows = new List<ListRow>();
         LocalDate? day = null;
         for (var at = 0; at < plan.Steps.Length; at++)
         {
-            var date = plan.Steps[at].Start.Date;
-            if (day != date)
-                rows.Add((date, null));
-            day = date;
-            rows.Add((date, at));
+            var step = plan.Steps[at];
+            if (day != step.Start.Date)
+                rows.Add(new ListRow(null, true, Clock.Day(step.Start.Date)));
+            day = step.Start.Date;
+            var station = step.Station is { } number ? $"Station {number}: " : "";
+            var names = step.Surfaces.IsEmpty ? "" : Sentences.SurfacesOf(plan, step);
+            var surfaces = names.Length == 0 || step.Title.Contains(names, StringComparison.Ordinal) ? "" : $": {names}";
+            var lines = Wrapping.Lines($"{station}{step.Title}{surfaces}", Math.Max(1, width - TitleAt)).ToList();
+            for (var line = 0; line < lines.Count; line++)
+                rows.Add(new ListRow(at, line == 0, lines[line]));
         }
 
         return rows;
     }
 
-    private static void Row(Canvas canvas, int y, Plan plan, PlanStep step, bool chosen)
+    private static void Row(Canvas canvas, int y, PlanStep step, ListRow row, bool chosen)
     {
-        const int time = 13;
-        const int hands = 9;
-        const int titleAt = time + hands + 3;
         var ink = chosen ? Ink.Chosen : Ink.Plain;
         canvas.Field(0, y, canvas.Width, "", ink);
+        canvas.Write(TitleAt, y, row.Text, ink);
+        if (!row.IsFirst)
+            return;
+
         canvas.Write(0, y, $"{(chosen ? ">" : " ")} {Clock.Time(step.Start)}-{Clock.Time(step.End)}", ink);
-        canvas.FieldRight(time + 1, y, hands, Written.Minutes(step.HandsMin), ink);
-        canvas.Write(time + hands + 1, y, Mark(step), step.Spray && !chosen ? Ink.Spray : ink);
-        var room = canvas.Width - titleAt;
-        var titleWidth = room < 50 ? room : room * 3 / 5;
-        var station = step.Station is { } number ? $"Station {number}: " : "";
-        canvas.Field(titleAt, y, titleWidth, station + step.Title, ink);
-        if (titleWidth < room)
-            canvas.Field(titleAt + titleWidth + 1, y, room - titleWidth - 1, Sentences.SurfacesOf(plan, step), chosen ? ink : Ink.Quiet);
+        canvas.FieldRight(TimeWidth + 1, y, HandsWidth, Written.Minutes(step.HandsMin), ink);
+        canvas.Write(TimeWidth + HandsWidth + 1, y, Mark(step), step.Spray && !chosen ? Ink.Spray : ink);
     }
 
     private static string Mark(PlanStep step) => step switch
@@ -136,4 +162,7 @@ internal static class SequenceScreen
         foreach (var way in plan.WaysOut)
             text.Item("> ", Sentences.WayOut(way));
     }
+
+    /// <summary>A row of the list.</summary>
+    private sealed record ListRow(int? Step, bool IsFirst, string Text);
 }

@@ -34,4 +34,21 @@ internal static class SheetsScreen
         AirScreen.Show(below, page, Math.Clamp(desk.ReadFrom, 0, Math.Max(0, page.Height - below.Height)), page.Height);
         canvas.Paste(0, 2, below);
     }
+
+    /// <summary>The sheet whose title stands at a column of the first row; null where there is none.</summary>
+    /// <param name="x">The column.</param>
+    /// <param name="desk">The desk.</param>
+    public static int? At(int x, JobDesk desk)
+    {
+        var from = 0;
+        for (var at = 0; at < desk.Sheets.Length; at++)
+        {
+            var to = from + desk.Sheets[at].Title.Length + 2;
+            if (x >= from && x < to)
+                return at;
+            from = to;
+        }
+
+        return null;
+    }
 }

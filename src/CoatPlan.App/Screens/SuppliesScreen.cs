@@ -36,6 +36,18 @@ internal static class SuppliesScreen
         canvas.Paste(0, Math.Min(shown, rows) + 2, detail);
     }
 
+    /// <summary>The row of what to have at a row of the place; null where there is none.</summary>
+    /// <param name="height">Rows of the place.</param>
+    /// <param name="y">The row.</param>
+    /// <param name="desk">The desk.</param>
+    public static int? At(int height, int y, JobDesk desk)
+    {
+        var rows = (desk.Plan?.Supplies.Length + desk.Plan?.Consumables.Length) ?? 0;
+        var shown = Math.Max(1, height - DetailRows - 2);
+        var at = Scroll.First(desk.SupplyAt, rows, shown) + y - 1;
+        return y >= 1 && y <= shown && at < rows ? at : null;
+    }
+
     private static void Row(Canvas canvas, int y, JobDesk desk, Plan plan, int at)
     {
         var chosen = at == desk.SupplyAt;

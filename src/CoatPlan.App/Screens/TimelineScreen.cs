@@ -21,6 +21,12 @@ internal static class TimelineScreen
 
     private const int MostLanes = 3;
 
+    private const int RowsBesideWork = 7;
+
+    private const int AirRows = 3;
+
+    private const int HourWidth = 3;
+
     /// <summary>Draws it.</summary>
     /// <param name="canvas">The place's own canvas.</param>
     /// <param name="desk">The desk.</param>
@@ -30,8 +36,9 @@ internal static class TimelineScreen
             return;
 
         var lanes = new Lanes(
-            TimelineLanes.Work(plan, desk.Step), TimelineLanes.Waits(plan, desk.Step), TimelineLanes.Windows(plan, desk.Step), canvas.Height >= HeightForAir);
+            TimelineLanes.Work(plan, desk.Step), TimelineLanes.Waits(plan, desk.Step), TimelineLanes.Windows(plan, desk.Step), TimelineLanes.Stations(plan), canvas.Height >= HeightForAir);
         var chosenDay = Math.Max(0, days.IndexOf(desk.Step?.Start.Date ?? days[0]));
+        lanes = lanes with { AirOn = days[chosenDay], Most = Math.Max(MostLanes, canvas.Height - DetailRows - RowsBesideWork) };
         var (firstDay, rows) = Shown(days, chosenDay, lanes, canvas.Height - DetailRows - 1);
         var scale = Scale.For(canvas.Width - LabelWidth, desk.Zoom, desk.Step);
         var y = 0;
@@ -71,22 +78,22 @@ internal static class TimelineScreen
     }
 
     private static int RowsOf(LocalDate day, Lanes lanes) =>
-        1 + Lanes.Count(lanes.Work, day, least: 1) + Lanes.Count(lanes.Waits, day, least: 0) + Lanes.Count(lanes.Windows, day, least: 0)
-        + (lanes.Air && Lanes.Count(lanes.Work, day, least: 0) > 0 ? 3 : 0);
+        1 + lanes.Works(day) + Lanes.Count(lanes.Waits, day) + Lanes.Count(lanes.Windows, day) + (lanes.ShowsAir(day) ? AirRows : 0);
 
     private static void Day(Canvas canvas, int y, LocalDate day, Plan plan, JobDesk desk, Lanes lanes, Scale scale)
     {
         Ruler(canvas, y++, day, desk, scale);
-        y = Bars(canvas, y, day, lanes, lanes.Work, "work", scale, plan, least: 1);
-        y = Bars(canvas, y, day, lanes, lanes.Waits, "dries", scale, null, least: 0);
-        y = Bars(canvas, y, day, lanes, lanes.Windows, "window", scale, null, least: 0);
-        if (!lanes.Air || Lanes.Count(lanes.Work, day, least: 0) == 0)
+        y = Bars(canvas, y, day, lanes.Work, lanes.Works(day), lanes.Label, scale, plan);
+        y = Bars(canvas, y, day, lanes.Waits, Lanes.Count(lanes.Waits, day), static lane => lane == 0 ? "dries" : "", scale, null);
+        y = Bars(canvas, y, day, lanes.Windows, Lanes.Count(lanes.Windows, day), static lane => lane == 0 ? "window" : "", scale, null);
+        if (!lanes.ShowsAir(day))
             return;
 
         var units = desk.Job?.Units ?? PrintUnits.Us;
-        Numbers(canvas, y, day, plan, scale, "air", step => step.AirC, units);
-        Numbers(canvas, y + 1, day, plan, scale, "metal", step => step.SurfaceC, units);
-        Numbers(canvas, y + 2, day, plan, scale, "dew pt", step => step.DewPointC, units);
+        var degrees = units == PrintUnits.Metric ? "°C" : "°F";
+        Numbers(canvas, y, day, plan, scale, $"air {degrees}", at => at.AirC, units);
+        Numbers(canvas, y + 1, day, plan, scale, "metal", at => at.SurfaceC, units);
+        Numbers(canvas, y + 2, day, plan, scale, "dew pt", at => at.DewPointC, units);
     }
 
     private static void Ruler(Canvas canvas, int y, LocalDate day, JobDesk desk, Scale scale)
@@ -104,12 +111,11 @@ internal static class TimelineScreen
 
     private static string BriefDay(LocalDate day) => Clock.BriefDay(day)[..Math.Min(LabelWidth - 1, Clock.BriefDay(day).Length)].TrimEnd();
 
-    private static int Bars(Canvas canvas, int y, LocalDate day, Lanes lanes, ImmutableArray<TimelineBar> bars, string label, Scale scale, Plan? hours, int least)
+    private static int Bars(Canvas canvas, int y, LocalDate day, ImmutableArray<TimelineBar> bars, int count, Func<int, string> label, Scale scale, Plan? hours)
     {
-        var count = Lanes.Count(bars, day, least);
         for (var lane = 0; lane < count; lane++)
         {
-            canvas.Write(0, y + lane, lane == 0 ? label : "", Ink.Quiet);
+            canvas.Write(0, y + lane, label(lane), Ink.Quiet);
             if (hours is not null)
                 Closed(canvas, y + lane, day, hours, scale);
             foreach (var bar in bars.Where(bar => bar.Lane == lane && Touches(bar, day)))
@@ -145,19 +151,20 @@ internal static class TimelineScreen
         canvas.Write(LabelWidth + from, y, text, bar.Chosen ? Ink.ChosenCell : bar.Ink);
     }
 
-    private static void Numbers(Canvas canvas, int y, LocalDate day, Plan plan, Scale scale, string label, Func<PlanStep, double> celsius, PrintUnits units)
+    // A figure under each hour where its column has room for one, under every second or later hour elsewhere.
+    private static void Numbers(Canvas canvas, int y, LocalDate day, Plan plan, Scale scale, string label, Func<PlanAirAt, double> celsius, PrintUnits units)
     {
         canvas.Write(0, y, label, Ink.Quiet);
         var free = 0;
-        foreach (var step in plan.Steps.Where(step => step.Start.Date == day))
+        foreach (var at in plan.AirHours.Where(at => at.At.Date == day))
         {
-            var column = scale.ColumnOf(MinuteOf(step.Start, day));
-            var number = Written.Temperature(celsius(step), units)[..^3].TrimEnd() + "°";
+            var column = scale.ColumnOf(MinuteOf(at.At, day));
+            var number = Written.Temperature(celsius(at), units)[..^3].TrimEnd();
             if (column < free || column + number.Length > scale.Columns)
                 continue;
 
             canvas.Write(LabelWidth + column, y, number);
-            free = column + number.Length + 1;
+            free = column + Math.Max(number.Length + 1, HourWidth);
         }
     }
 
@@ -185,10 +192,21 @@ internal static class TimelineScreen
 
     private static long MinuteOf(LocalDateTime at, LocalDate day) => Period.Between(day.AtMidnight(), at, PeriodUnits.Minutes).Minutes;
 
-    private sealed record Lanes(ImmutableArray<TimelineBar> Work, ImmutableArray<TimelineBar> Waits, ImmutableArray<TimelineBar> Windows, bool Air)
+    private sealed record Lanes(ImmutableArray<TimelineBar> Work, ImmutableArray<TimelineBar> Waits, ImmutableArray<TimelineBar> Windows, int Stations, bool Air)
     {
-        public static int Count(ImmutableArray<TimelineBar> bars, LocalDate day, int least) =>
-            Math.Clamp(bars.Where(bar => Touches(bar, day)).Select(bar => bar.Lane + 1).DefaultIfEmpty(0).Max(), least, MostLanes);
+        public LocalDate AirOn { get; init; }
+
+        public int Most { get; init; } = MostLanes;
+
+        // The chosen day always has its air; the others where there is room for it.
+        public bool ShowsAir(LocalDate day) => day == AirOn || (Air && Work.Any(bar => Touches(bar, day)));
+
+        public int Works(LocalDate day) => Stations == 1 ? Math.Max(1, Count(Work, day)) : Work.Any(bar => Touches(bar, day)) ? Math.Min(Stations, Most) : 1;
+
+        public static int Count(ImmutableArray<TimelineBar> bars, LocalDate day) =>
+            Math.Min(bars.Where(bar => Touches(bar, day)).Select(bar => bar.Lane + 1).DefaultIfEmpty(0).Max(), MostLanes);
+
+        public string Label(int lane) => Stations > 1 ? $"stn {lane + 1}" : lane == 0 ? "work" : "";
     }
 
     /// <summary>Which minute of the day stands in which column.</summary>

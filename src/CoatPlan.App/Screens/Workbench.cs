@@ -89,7 +89,7 @@ internal sealed class Workbench : Runnable
     /// <inheritdoc/>
     protected override bool OnMouseEvent(Mouse mouse)
     {
-        if (desk is not { Asking: null, Picking: null, Typing: null, Helping: false } || mouse.Position is not { } at)
+        if (desk.Typing is not null || mouse.Position is not { } at)
             return false;
 
         if (mouse.Flags.HasFlag(MouseFlags.WheeledDown))
@@ -97,7 +97,7 @@ internal sealed class Workbench : Runnable
         else if (mouse.Flags.HasFlag(MouseFlags.WheeledUp))
             desk.Do(Word.Up);
         else if (mouse.IsSingleClicked || mouse.IsDoubleClicked)
-            Click(at.X, at.Y, mouse.IsDoubleClicked);
+            Click(at.X, at.Y - FrameScreen.RowsAbove, mouse.IsDoubleClicked);
         else
             return false;
         return true;
@@ -110,16 +110,69 @@ internal sealed class Workbench : Runnable
         PlaceField();
     }
 
+    // What lies over a place is clicked before the place; a second click at once does what Enter does.
     private void Click(int x, int y, bool twice)
     {
-        if (y == 1 && FrameScreen.PlaceAt(x) is { } place)
-            desk.Do(Word.GoSurfaces + (int)place);
-        else if (desk.Place == DeskPlace.Surfaces
-            && SurfacesScreen.At(Viewport.Width, PlaceHeight(), x, y - FrameScreen.RowsAbove, desk) is var (surface, column))
+        if (desk.Asking is { } question)
         {
-            desk.Choose(surface, column);
-            if (twice)
-                desk.Do(Word.Enter);
+            if (QuestionScreen.At(Viewport.Width, y, question) is { } answer)
+                desk.Answer(answer.Letter);
+        }
+        else if (desk.Picking is { } picker)
+        {
+            if (PickerScreen.At(PlaceHeight(), y, picker) is { } row)
+                ClickPicker(picker, row, twice);
+        }
+        else if (desk is { Helping: false, Judged: null, Running: null, Page: null })
+        {
+            ClickPlace(x, y, twice);
+        }
+    }
+
+    private void ClickPicker(Picker picker, int row, bool twice)
+    {
+        desk.PointAt(row);
+        if (picker.Several && !twice)
+            desk.Do(Word.Mark);
+        else if (twice && !picker.Several)
+            desk.Do(Word.Enter);
+    }
+
+    private void ClickPlace(int x, int y, bool twice)
+    {
+        if (y == -1)
+        {
+            if (FrameScreen.PlaceAt(x) is { } place)
+                desk.Do(Word.GoSurfaces + (int)place);
+            return;
+        }
+
+        if (ChooseAt(x, y) && twice)
+            desk.Do(Word.Enter);
+    }
+
+    private bool ChooseAt(int x, int y)
+    {
+        var (width, height) = (Viewport.Width, PlaceHeight());
+        switch (desk.Place)
+        {
+            case DeskPlace.Surfaces when SurfacesScreen.At(width, height, x, y, desk) is var (surface, column):
+                desk.Choose(surface, column);
+                return true;
+            case DeskPlace.Sequence when SequenceScreen.At(width, height, y, desk) is { } step:
+                desk.ChooseStep(step);
+                return true;
+            case DeskPlace.Supplies when SuppliesScreen.At(height, y, desk) is { } supply:
+                desk.ChooseSupply(supply);
+                return true;
+            case DeskPlace.Fields when FieldsScreen.At(height, y, desk) is { } field:
+                desk.ChooseField(field);
+                return true;
+            case DeskPlace.Sheets when y == 0 && SheetsScreen.At(x, desk) is { } sheet:
+                desk.ChooseSheet(sheet);
+                return false;
+            default:
+                return false;
         }
     }
 

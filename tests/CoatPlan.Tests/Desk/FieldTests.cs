@@ -75,8 +75,6 @@ public sealed class FieldTests
         desk.Do(Word.Enter);
         desk.Take("etch").ShouldBeTrue();
 
-        Choose(desk, "preset");
-        desk.Do(Word.Enter);
         var picker = desk.Picking.ShouldNotBeNull();
         picker.Type("etch-primer");
         desk.Do(Word.Enter);

@@ -18,14 +18,37 @@ public sealed class WorkingTests
 
         desk.Do(Word.Mark);
         desk.Take($"{later:HH:mm}").ShouldBeTrue();
+        desk.Take("25 min").ShouldBeTrue();
         desk.Take("took longer").ShouldBeTrue();
 
         desk.Job!.Done.ShouldHaveSingleItem().At.ShouldBe(later);
         desk.Job.Done[0].Note.ShouldBe("took longer");
+        desk.Job.Done[0].Took.ShouldBe(Duration.FromMinutes(25));
         desk.Job.AsOf.ShouldBe(later);
         desk.Plan!.Steps.Where(step => !step.Done).ShouldAllBe(step => step.Start >= later);
         desk.Do(Word.Undo);
         desk.Text.ShouldBe(Desks.SmallJob);
+    }
+
+    [Fact]
+    public void What_was_read_before_a_coat_goes_into_the_job_with_its_tick()
+    {
+        var desk = Desks.Planned();
+        desk.Do(Word.GoSequence);
+        while (desk.Step!.Limits is null)
+            desk.Do(Word.Down);
+        var end = desk.Step.End;
+        desk.Do(Word.Judge);
+        desk.Take("68 F, 61 F, 55 %").ShouldBeTrue();
+        desk.Judged.ShouldNotBeNull().IsGo.ShouldBeTrue();
+        desk.Do(Word.Back);
+
+        desk.Do(Word.Mark);
+        foreach (var answer in new[] { $"{end:yyyy-MM-dd HH:mm}", "", "0.5", "" })
+            desk.Take(answer).ShouldBeTrue(desk.Typing?.Complaint);
+
+        desk.Text.ShouldContain("readings: {air: 68 F, metal: 61 F, humidity: 55 %}");
+        desk.Job.ShouldNotBeNull().Done.ShouldHaveSingleItem().Readings.ShouldNotBeNull();
     }
 
     [Fact]

@@ -62,6 +62,18 @@ internal sealed class HeadlessUi : IDisposable
 
     public void Type(string text) => Press([.. text.Select(character => new Key(character))]);
 
+    /// <summary>Clicks, once or twice, at a point of the screen.</summary>
+    public void Click(int x, int y, bool twice = false) => Point(x, y, twice ? MouseFlags.LeftButtonDoubleClicked : MouseFlags.LeftButtonClicked);
+
+    /// <summary>Turns the wheel.</summary>
+    public void Wheel(bool down) => Point(40, 10, down ? MouseFlags.WheeledDown : MouseFlags.WheeledUp);
+
+    private void Point(int x, int y, MouseFlags flags)
+    {
+        bench.NewMouseEvent(new Mouse { Position = new System.Drawing.Point(x, y), Flags = flags });
+        Draw();
+    }
+
     /// <summary>Lets what was put off happen.</summary>
     public void Idle()
     {

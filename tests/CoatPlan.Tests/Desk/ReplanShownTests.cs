@@ -1,0 +1,58 @@
+using CoatPlan.App.Desk;
+using CoatPlan.App.Screens;
+
+namespace CoatPlan.Tests.Desk;
+
+public sealed class ReplanShownTests
+{
+    private readonly Queue<Action> background = new();
+
+    private readonly JobDesk desk;
+
+    public ReplanShownTests()
+    {
+        desk = new JobDesk(JobFile.Unnamed(Desks.SmallJob), Desks.Quick, background.Enqueue, static work => work());
+        Drain();
+    }
+
+    [Fact]
+    public void A_change_shows_at_once_and_its_plan_when_it_is_made()
+    {
+        var before = desk.Plan;
+
+        desk.Type(SurfaceColumn.Area, "80 ft2").ShouldBeTrue();
+
+        desk.Job!.Surfaces[0].Area!.Value.SquareFeet.ShouldBe(80, 1e-9);
+        desk.Plan.ShouldBe(before);
+        desk.Planning.ShouldBeTrue();
+        TotalsScreen.Text(desk).ShouldStartWith("planning...");
+
+        // The quick plan first, then the best.
+        background.Dequeue()();
+        desk.Plan.ShouldNotBe(before);
+        desk.Improving.ShouldBeTrue();
+        TotalsScreen.Text(desk).ShouldStartWith("improving...");
+        Drain();
+        desk.Improving.ShouldBeFalse();
+    }
+
+    [Fact]
+    public void Keys_go_on_while_a_plan_is_made_and_the_newest_change_wins()
+    {
+        desk.Type(SurfaceColumn.Area, "80 ft2").ShouldBeTrue();
+        desk.Type(SurfaceColumn.Count, "5").ShouldBeTrue();
+        desk.Do(Word.GoSequence);
+        desk.Do(Word.Down);
+
+        Drain();
+
+        desk.Plan!.Surfaces[0].Count.ShouldBe(5);
+        desk.Place.ShouldBe(DeskPlace.Sequence);
+    }
+
+    private void Drain()
+    {
+        while (background.TryDequeue(out var work))
+            work();
+    }
+}
