@@ -1,7 +1,7 @@
 namespace CoatPlan.App;
 
 /// <summary>Writes a file so that its old or its new content is there at any moment, never half of one.</summary>
-/// <remarks>Each way writes beside the file, flushes to the disk, and renames; what cannot be written leaves the old content.</remarks>
+/// <remarks>Each way writes beside the file, flushes to the disk, renames, and flushes the folder; what cannot be written leaves the old content.</remarks>
 internal static class AtomicFile
 {
     private const string BesideEnds = ".new";
@@ -14,23 +14,23 @@ internal static class AtomicFile
     /// <exception cref="IOException">It cannot be written; the old content is still there.</exception>
     /// <exception cref="UnauthorizedAccessException">It may not be written, or is marked read-only; the old content is still there.</exception>
     public static void Write(string path, ReadOnlySpan<byte> content) =>
-        Put(new FileInfo(path) is { LinkTarget: not null } link ? link.ResolveLinkTarget(returnFinalTarget: true)!.FullName : path, content, overwrite: true);
+        Put(new FileInfo(path) is { LinkTarget: not null } link ? link.ResolveLinkTarget(returnFinalTarget: true)!.FullName : path, content, TakePlace);
 
     /// <summary>Puts a file at this very place: a link there is replaced, and what it names stays as it is.</summary>
     /// <param name="path">The file.</param>
     /// <param name="content">Its content.</param>
     /// <exception cref="IOException">It cannot be written; what was there still is.</exception>
     /// <exception cref="UnauthorizedAccessException">It may not be written, or is marked read-only; what was there still is.</exception>
-    public static void Replace(string path, ReadOnlySpan<byte> content) => Put(path, content, overwrite: true);
+    public static void Replace(string path, ReadOnlySpan<byte> content) => Put(path, content, TakePlace);
 
-    /// <summary>Makes a file that is not there yet.</summary>
+    /// <summary>Makes a file that is not there yet; of two programs that make it at once, one does, and the other is told.</summary>
     /// <param name="path">The file.</param>
     /// <param name="content">Its content.</param>
     /// <exception cref="IOException">It cannot be written, or something is there already, which stays.</exception>
     /// <exception cref="UnauthorizedAccessException">It may not be written.</exception>
-    public static void Create(string path, ReadOnlySpan<byte> content) => Put(path, content, overwrite: false);
+    public static void Create(string path, ReadOnlySpan<byte> content) => Put(path, content, TakeFreePlace);
 
-    private static void Put(string path, ReadOnlySpan<byte> content, bool overwrite)
+    private static void Put(string path, ReadOnlySpan<byte> content, Action<string, string> place)
     {
         var target = Path.GetFullPath(path);
         var old = new FileInfo(target);
@@ -45,15 +45,58 @@ internal static class AtomicFile
             // Whatever lies there, a link of somebody else's included, is removed and not written through.
             File.Delete(beside);
             Fill(beside, content, mode);
-            File.Move(beside, target, overwrite);
+            place(beside, target);
         }
         catch
         {
-            File.Delete(beside);
+            Forget(beside);
             throw;
         }
 
+        if (!OperatingSystem.IsWindows())
+            UnixNames.Flush(Path.GetDirectoryName(target)!);
         Sweep(target);
+    }
+
+    private static void TakePlace(string beside, string target) => File.Move(beside, target, overwrite: true);
+
+    // On Unix the base library looks whether the place is free and then renames, which overwrites what came there in between.
+    private static void TakeFreePlace(string beside, string target)
+    {
+        if (OperatingSystem.IsWindows())
+            File.Move(beside, target, overwrite: false);
+        else if (UnixNames.TryGive(beside, target))
+            Forget(beside);
+        else
+            ClaimAndTakePlace(beside, target);
+    }
+
+    // Where a file has one name only: an empty file claims the place, which one alone can make, and is renamed over.
+    private static void ClaimAndTakePlace(string beside, string target)
+    {
+        new FileStream(target, FileMode.CreateNew, FileAccess.Write).Dispose();
+        try
+        {
+            TakePlace(beside, target);
+        }
+        catch
+        {
+            Forget(target);
+            throw;
+        }
+    }
+
+    // What cannot be removed hides neither that the file is written nor why it is not.
+    private static void Forget(string path)
+    {
+        try
+        {
+            File.Delete(path);
+        }
+        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
+        {
+            // It is swept after a day.
+        }
     }
 
     private static void Fill(string beside, ReadOnlySpan<byte> content, UnixFileMode? mode)
