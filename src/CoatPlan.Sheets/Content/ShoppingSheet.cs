@@ -38,7 +38,7 @@ public static class ShoppingSheet
         if (!besides.IsEmpty)
         {
             yield return new Heading("To buy: used up besides");
-            yield return new Grid([new Column("", 0.5), new Column("Item", 4), new Column("Amount", 2.5), new Column("Price", 1.5, true), new Column("What for", 5)], besides);
+            yield return new Grid([new Column("", 0.4), new Column("Item", 4.1), new Column("Amount", 2.8), new Column("Price", 1.5, true), new Column("What for", 4.8)], besides);
         }
 
         yield return new Paragraph(Sum(plan, words));

@@ -39,7 +39,7 @@ public static class WorkSheet
         var vehicle = plan.Cautions.Where(IsForVehicle).Select(CautionLine.Of).ToImmutableArray();
         if (!vehicle.IsEmpty)
         {
-            yield return new Heading("At the vehicle");
+            yield return new Heading(plan.Steps.Any(step => step.Station is not null) ? "At the bench" : "At the vehicle");
             yield return new Bullets([.. vehicle, CautionLine.Legend]);
         }
     }

@@ -10,17 +10,25 @@ internal static class PdfBlocks
     private const double Indent = 12;
     private const double Dot = 8;
 
-    /// <summary>Draws a block.</summary>
+    /// <summary>Draws blocks one below the other; a heading stays with what it heads.</summary>
     /// <param name="pen">The pen.</param>
-    /// <param name="block">The block.</param>
+    /// <param name="blocks">The blocks.</param>
     /// <param name="smallType">Size of the type in columns, points.</param>
-    public static void Draw(SheetPen pen, Block block, double smallType)
+    public static void Draw(SheetPen pen, ImmutableArray<Block> blocks, double smallType)
+    {
+        for (var i = 0; i < blocks.Length; i++)
+        {
+            if (blocks[i] is Heading heading)
+                Draw(pen, heading, BeginningOf(pen, i + 1 < blocks.Length ? blocks[i + 1] : null));
+            else
+                Draw(pen, blocks[i], smallType);
+        }
+    }
+
+    private static void Draw(SheetPen pen, Block block, double smallType)
     {
         switch (block)
         {
-            case Heading heading:
-                Draw(pen, heading);
-                break;
             case Paragraph paragraph:
                 pen.Text(paragraph.Text, pen.Body);
                 pen.Space(Gap);
@@ -38,7 +46,7 @@ internal static class PdfBlocks
                 PdfGrid.Draw(pen, grid);
                 break;
             case Columns columns:
-                pen.InColumns(smallType, () => columns.Parts.ToList().ForEach(part => Draw(pen, part, smallType)));
+                pen.InColumns(smallType, () => Draw(pen, columns.Parts, smallType));
                 break;
             case WorkStep step:
                 PdfWorkStep.Draw(pen, step);
@@ -62,9 +70,19 @@ internal static class PdfBlocks
         }
     }
 
-    private static void Draw(SheetPen pen, Heading heading)
+    // The height of what must not stand on the page after its heading.
+    private static double BeginningOf(SheetPen pen, Block? block) => block switch
     {
-        pen.Need(3 * SheetPen.LineOf(pen.Head));
+        WorkStep step => PdfWorkStep.BeginningOf(pen, step),
+        Grid grid => PdfGrid.BeginningOf(pen, grid),
+        _ => 2 * SheetPen.LineOf(pen.Body),
+    };
+
+    private static void Draw(SheetPen pen, Heading heading, double beginning)
+    {
+        pen.EndSection();
+        pen.Need(SheetPen.LineOf(pen.Head) + (1.5 * Gap) + beginning);
+        pen.BeginSection(heading.Text);
         pen.Space(Gap);
         pen.Mark(heading.Text);
         pen.Text(heading.Text, pen.Head);

@@ -3,29 +3,64 @@ using PdfSharp.Drawing;
 
 namespace CoatPlan.Sheets.Pdf;
 
-/// <summary>A table on paper: its head again on each page, cells wrapped, rows never cut.</summary>
+/// <summary>A table on paper: its head again on each page, cells wrapped, rows never cut, boxes to tick and lines to write on drawn.</summary>
 internal static class PdfGrid
 {
     private const double Between = 8;
+    private const double BelowHead = 2;
+    private const double TickBox = 9;
+
+    // What a line to write on stands higher than a line of print.
+    private const double AboveWriting = 6;
+
+    /// <summary>Height of the head and the first row.</summary>
+    public static double BeginningOf(SheetPen pen, Grid grid)
+    {
+        var widths = Widths(pen, grid);
+        return HeightOf(pen, Titles(grid), widths, SheetPen.Strong) + BelowHead + (grid.Rows.IsEmpty ? 0 : HeightOf(pen, grid.Rows[0], widths, pen.Body));
+    }
 
     public static void Draw(SheetPen pen, Grid grid)
     {
-        var weights = grid.Columns.Sum(column => column.Weight);
-        var room = pen.Width - Between * (grid.Columns.Length - 1);
-        var widths = grid.Columns.Select(column => room * column.Weight / weights).ToArray();
-        Row(pen, grid, [.. grid.Columns.Select(column => column.Title)], widths, SheetPen.Strong);
-        pen.Rule(pen.Left, pen.Width, pen.Y);
-        pen.Space(2);
+        var widths = Widths(pen, grid);
+        pen.Need(BeginningOf(pen, grid));
+        Head(pen, grid, widths);
         foreach (var row in grid.Rows)
+        {
+            if (pen.Need(HeightOf(pen, row, widths, pen.Body)))
+                Head(pen, grid, widths);
             Row(pen, grid, row, widths, pen.Body);
+        }
+
         pen.Space(Between);
     }
+
+    private static ImmutableArray<string> Titles(Grid grid) => [.. grid.Columns.Select(column => column.Title)];
+
+    private static void Head(SheetPen pen, Grid grid, double[] widths)
+    {
+        Row(pen, grid, Titles(grid), widths, SheetPen.Strong);
+        pen.Rule(pen.Left, pen.Width, pen.Y);
+        pen.Space(BelowHead);
+    }
+
+    private static double[] Widths(SheetPen pen, Grid grid)
+    {
+        var weights = grid.Columns.Sum(column => column.Weight);
+        var room = pen.Width - Between * (grid.Columns.Length - 1);
+        return [.. grid.Columns.Select(column => room * column.Weight / weights)];
+    }
+
+    private static double HeightOf(SheetPen pen, ImmutableArray<string> cells, double[] widths, XFont font) =>
+        (cells.Select((cell, index) => pen.Lines(cell, font, widths[index]).Length).Max() * SheetPen.LineOf(font)) + Above(cells);
+
+    private static double Above(ImmutableArray<string> cells) => cells.Contains(PlanWords.ToWrite) ? AboveWriting : 0;
 
     private static void Row(SheetPen pen, Grid grid, ImmutableArray<string> cells, double[] widths, XFont font)
     {
         var lines = cells.Select((cell, index) => pen.Lines(cell, font, widths[index])).ToArray();
         var rows = lines.Max(cell => cell.Length);
-        pen.Need(rows * SheetPen.LineOf(font));
+        pen.Space(Above(cells));
         for (var row = 0; row < rows; row++)
         {
             var x = pen.Left;
@@ -35,7 +70,12 @@ internal static class PdfGrid
                 {
                     var text = lines[column][row];
                     var shift = grid.Columns[column].IsNumber ? widths[column] - pen.WidthOf(text, font) : 0;
-                    pen.Line(text, font, x + shift);
+                    if (text == PlanWords.Tick)
+                        pen.Box(x, pen.Y + 1, TickBox, TickBox);
+                    else if (text == PlanWords.ToWrite)
+                        pen.Rule(x, widths[column], pen.Y + SheetPen.LineOf(font));
+                    else
+                        pen.Line(text, font, x + shift);
                 }
 
                 x += widths[column] + Between;

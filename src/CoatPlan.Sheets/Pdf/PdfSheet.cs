@@ -47,8 +47,7 @@ public static class PdfSheet
         document.Info.CreationDate = dated.ToDateTimeUnspecified();
         document.Language = "en-US";
         var pen = new SheetPen(document, sheet, paper, sizes.Body);
-        foreach (var block in sheet.Blocks)
-            PdfBlocks.Draw(pen, block, sizes.Small);
+        PdfBlocks.Draw(pen, sheet.Blocks, sizes.Small);
         pen.NumberPages();
         return document;
     }

@@ -13,6 +13,8 @@ internal static class PdfTags
     private const double Writing = 17;
     private const double LeastHeight = 112;
     private const double Hole = 6;
+    private const double Before = 3;
+    private const double After = 4;
 
     private static readonly TypeFace Number = new(30, TypeWeight.Bold);
     private static readonly TypeFace Name = new(11, TypeWeight.Bold);
@@ -24,7 +26,8 @@ internal static class PdfTags
         foreach (var row in tags.Items.Chunk(InARow))
         {
             var height = row.Max(tag => HeightOf(pen, tag, width));
-            pen.Draw(new Picture(pen.Width, height, [.. row.SelectMany((tag, index) => Marks(pen, tag, index * width, width, height))]));
+            var isTop = pen.Need(height) || ReferenceEquals(row[0], tags.Items[0]);
+            pen.Draw(new Picture(pen.Width, height, [.. row.SelectMany((tag, index) => Marks(pen, tag, index * width, width, height)), .. Cuts(row.Length, width, height, isTop)]));
         }
 
         pen.Space(Pad);
@@ -33,13 +36,24 @@ internal static class PdfTags
     private static double HeightOf(SheetPen pen, Tag tag, double width) => Math.Max(
         LeastHeight, (2 * Pad) + (NameOf(pen, tag, width).Length * 1.2 * Name.Size) + (tag.Lines.Length * Line) + (Rows(tag).Count() * Writing));
 
+    // Each cut is drawn once: the dashes of two tags along one line would fill each other's gaps.
+    private static IEnumerable<Mark> Cuts(int tags, double width, double height, bool isTop)
+    {
+        if (isTop)
+            yield return Cut(0, 0, tags * width, 0);
+        for (var edge = 0; edge <= tags; edge++)
+            yield return Cut(edge * width, 0, edge * width, height);
+        yield return Cut(0, height, tags * width, height);
+    }
+
+    private static Stroke Cut(double x, double y, double toX, double toY) => new([(x, y), (toX, toY)], 0.6, [4, 3], 0);
+
     private static ImmutableArray<string> NameOf(SheetPen pen, Tag tag, double width) => pen.Lines(tag.Name, Name, width - Left - Pad);
 
     private static IEnumerable<string[]> Rows(Tag tag) => tag.Blanks.Chunk(2);
 
     private static IEnumerable<Mark> Marks(SheetPen pen, Tag tag, double x, double width, double height)
     {
-        yield return new Stroke([(x, 0), (x + width, 0), (x + width, height), (x, height), (x, 0)], 0.6, [4, 3], 0);
         yield return new Stroke([.. Enumerable.Range(0, 25).Select(i => (x + (Left / 2) + (Hole * Math.Cos(i * Math.PI / 12)), Pad + Hole + (Hole * Math.Sin(i * Math.PI / 12))))], 0.6, [], 0);
         yield return new Lettering(x + ((Left - pen.WidthOf(tag.Number, Number)) / 2), Pad + (3 * Hole) + Number.Size, tag.Number, Number);
         var y = Pad + Name.Size - 2;
@@ -58,12 +72,15 @@ internal static class PdfTags
         y = height - Pad - ((Rows(tag).Count() - 1) * Writing);
         foreach (var row in Rows(tag))
         {
-            var share = (width - Left - Pad) / row.Length;
-            for (var i = 0; i < row.Length; i++)
+            // Lines to write on are as long as one another, however long the words before them.
+            var line = ((width - Left - Pad - row.Sum(label => pen.WidthOf(label, Small))) / row.Length) - Before - After;
+            var from = x + Left;
+            foreach (var label in row)
             {
-                var from = x + Left + (i * share);
-                yield return new Lettering(from, y, row[i], Small);
-                yield return Stroke.Line(from + pen.WidthOf(row[i], Small) + 3, y + 1, from + share - 4, y + 1);
+                yield return new Lettering(from, y, label, Small);
+                from += pen.WidthOf(label, Small) + Before;
+                yield return Stroke.Line(from, y + 1, from + line, y + 1);
+                from += line + After;
             }
 
             y += Writing;

@@ -6,17 +6,23 @@ namespace CoatPlan.Sheets.Pdf;
 internal static class PdfWorkStep
 {
     private const double Gap = 4;
-    private const double TickBox = 10;
+    private const double TickBox = 11;
     private const double Indent = TickBox + Gap;
     private const double Writing = 44;
     private const double ReadingBox = 56;
 
-    private static readonly double Row = SheetPen.LineOf(SheetPen.Small) + Gap;
+    // High enough for figures written with a thick pencil.
+    private const double WritingHeight = 13.5;
+
+    private const double Row = WritingHeight + 2;
+
+    /// <summary>Height that a step wants on one page: all of it, unless it is longer than half a page.</summary>
+    public static double BeginningOf(SheetPen pen, WorkStep step) => Math.Min(HeightOf(pen, step, Title(pen, step)), pen.Room / 2);
 
     public static void Draw(SheetPen pen, WorkStep step)
     {
-        var title = pen.Lines($"{step.When}  {step.Title}", SheetPen.Strong, pen.Width - Indent - RightOf(pen, step));
-        pen.Need(HeightOf(pen, step, title));
+        var title = Title(pen, step);
+        pen.Need(BeginningOf(pen, step));
         if (step.Ticks.IsEmpty)
             pen.Box(pen.Left, pen.Y + 1, TickBox, TickBox);
         Right(pen, step);
@@ -27,6 +33,7 @@ internal static class PdfWorkStep
             pen.Space(SheetPen.LineOf(SheetPen.Strong));
         }
 
+        pen.Space(BelowTitle(step));
         if (step.Where.Length > 0)
             pen.Text(step.Where, pen.Body, Indent);
         foreach (var detail in step.Details)
@@ -35,6 +42,12 @@ internal static class PdfWorkStep
         Boxes(pen, step.Ticks, TickBox);
         pen.Space(1.5 * Gap);
     }
+
+    // Boxes beside the title are higher than it.
+    private static double BelowTitle(WorkStep step) => step.Blanks.IsEmpty ? 0 : WritingHeight - 12;
+
+    private static ImmutableArray<string> Title(SheetPen pen, WorkStep step) =>
+        pen.Lines($"{step.When}  {step.Title}", SheetPen.Strong, pen.Width - Indent - RightOf(pen, step));
 
     private static double RightOf(SheetPen pen, WorkStep step) =>
         step.Blanks.Sum(blank => pen.WidthOf(blank, SheetPen.Small) + Writing + (2 * Gap));
@@ -46,7 +59,7 @@ internal static class PdfWorkStep
         {
             pen.Line(blank, SheetPen.Small, x);
             x += pen.WidthOf(blank, SheetPen.Small) + Gap;
-            pen.Box(x, pen.Y, Writing, SheetPen.LineOf(SheetPen.Small) + 1);
+            pen.Box(x, pen.Y - 1, Writing, WritingHeight);
             x += Writing + Gap;
         }
     }
@@ -57,7 +70,7 @@ internal static class PdfWorkStep
         if (words.IsEmpty)
             return;
 
-        pen.Space(Gap / 2);
+        pen.Space(0.75 * Gap);
         foreach (var row in Rows(pen, words, box))
         {
             pen.Need(Row);
@@ -66,7 +79,7 @@ internal static class PdfWorkStep
             {
                 pen.Line(word, SheetPen.Small, x);
                 x += pen.WidthOf(word, SheetPen.Small) + Gap;
-                pen.Box(x, pen.Y, box, SheetPen.LineOf(SheetPen.Small));
+                pen.Box(x, pen.Y - 1, box, WritingHeight - 1);
                 x += box + (2 * Gap);
             }
 
@@ -100,6 +113,6 @@ internal static class PdfWorkStep
         var small = step.Details.Sum(detail => pen.Lines(detail, SheetPen.Small, width).Length);
         var body = step.Where.Length > 0 ? pen.Lines(step.Where, pen.Body, width).Length : 0;
         var rows = Rows(pen, [.. step.Readings.Select(reading => "read " + reading)], ReadingBox).Count + Rows(pen, step.Ticks, TickBox).Count;
-        return (small * SheetPen.LineOf(SheetPen.Small)) + (body * SheetPen.LineOf(pen.Body)) + (title.Length * SheetPen.LineOf(SheetPen.Strong)) + (rows * Row) + (2 * Gap);
+        return (small * SheetPen.LineOf(SheetPen.Small)) + (body * SheetPen.LineOf(pen.Body)) + (title.Length * SheetPen.LineOf(SheetPen.Strong)) + (rows * Row) + BelowTitle(step) + (2.25 * Gap);
     }
 }

@@ -28,6 +28,7 @@ internal sealed class SheetPen
     private int column;
     private int columns = 1;
     private string head = "";
+    private string section = "";
     private ImmutableArray<string> closing = [];
 
     public SheetPen(PdfDocument document, Sheet sheet, PaperSize paper, double bodySize)
@@ -64,26 +65,30 @@ internal sealed class SheetPen
     /// <summary>Where the next line begins.</summary>
     public double Y { get; private set; }
 
+    /// <summary>Height that a page has for text.</summary>
+    public double Room => Bottom - columnTop;
+
     private double Bottom { get; set; }
 
     /// <summary>The height of a line.</summary>
     public static double LineOf(XFont font) => font.Size * (font.Size < Small.Size ? NarrowSpacing : LineSpacing);
 
-    /// <summary>Turns the page where less than a height is left; what is higher than a page begins on a new one.</summary>
-    public void Need(double height)
+    /// <summary>Turns the page, or goes to the next column, where less than a height is left, and says whether it did; what is higher than a page begins on a new one.</summary>
+    public bool Need(double height)
     {
         if (Y + height <= Bottom || Y <= columnTop)
-            return;
+            return false;
 
         if (column + 1 < columns)
         {
             column++;
             Y = columnTop;
-            return;
+            return true;
         }
 
         graphics.Dispose();
         graphics = Turn();
+        return true;
     }
 
     /// <summary>Turns to a new page, unless nothing is on this one yet, and says at the head of it and of those after it what they are for.</summary>
@@ -91,11 +96,18 @@ internal sealed class SheetPen
     {
         var blank = Y <= columnTop;
         head = what;
+        section = "";
         if (blank)
             document.Pages.Remove(document.Pages[^1]);
         graphics.Dispose();
         graphics = Turn();
     }
+
+    /// <summary>Names what follows; where it runs over a page, the next one begins by saying so.</summary>
+    public void BeginSection(string heading) => section = columns == 1 ? heading : "";
+
+    /// <summary>What follows belongs to no heading yet.</summary>
+    public void EndSection() => section = "";
 
     /// <summary>Draws in two columns of smaller type from here on, and comes back to one below the longer of them.</summary>
     /// <param name="typeSize">Size of the type in the columns, points.</param>
@@ -104,7 +116,7 @@ internal sealed class SheetPen
     {
         var (body, head) = (Body, Head);
         (Body, Head) = (Font(typeSize, XFontStyleEx.Regular), Font(typeSize + 1.5, XFontStyleEx.Bold));
-        (columns, column, columnTop) = (2, 0, Y);
+        (columns, column, columnTop, section) = (2, 0, Y, "");
         draw();
         Y = column > 0 ? Bottom : Y;
         (columns, column) = (1, 0);
@@ -240,6 +252,12 @@ internal sealed class SheetPen
         Y += LineOf(Job) + 2;
         Rule(Margin, pageWidth, Y);
         Y += 6;
+        if (section.Length > 0)
+        {
+            Line(Lines($"{section}, continued", Head, pageWidth)[0], Head, Margin);
+            Y += LineOf(Head) + 2;
+        }
+
         columnTop = Y;
         return graphics;
     }
