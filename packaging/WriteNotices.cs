@@ -21,8 +21,8 @@ public sealed class WriteNotices : Task
     /// <summary>Folder with the texts of the standard licences, each named by its SPDX identifier.</summary>
     public string LicenceTexts { get; set; }
 
-    /// <summary>The typeface's licence.</summary>
-    public string Typeface { get; set; }
+    /// <summary>The licences of the typefaces, each named after its typeface.</summary>
+    public ITaskItem[] Typefaces { get; set; }
 
     /// <summary>The file to write.</summary>
     public string To { get; set; }
@@ -37,11 +37,12 @@ public sealed class WriteNotices : Task
             .ToList();
         var asked = new SortedSet<string>(StringComparer.Ordinal);
         var text = new StringBuilder();
-        text.Append("CoatPlan carries the packages and the typeface below. Each stays under its own licence.\n");
+        text.Append("CoatPlan carries the packages and the typefaces below. Each stays under its own licence.\n");
         foreach (var package in packages)
             Say(text, package.Item1, package.Item2, asked);
 
-        text.Append('\n').Append(Rule).Append("\nInter, the typeface of the sheets\n\n").Append(Plain(File.ReadAllText(Typeface)));
+        foreach (var typeface in Typefaces.Select(item => item.ItemSpec).OrderBy(file => Path.GetFileName(file), StringComparer.Ordinal))
+            text.Append('\n').Append(Rule).Append('\n').Append(Path.GetFileName(typeface).Split('-')[0]).Append(", a typeface of the sheets\n\n").Append(Plain(File.ReadAllText(typeface)));
         foreach (var identifier in asked)
             text.Append('\n').Append(Rule).Append("\nThe text of ").Append(identifier).Append("\n\n").Append(Plain(File.ReadAllText(TextOf(identifier))));
 

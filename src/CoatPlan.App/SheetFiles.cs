@@ -15,10 +15,10 @@ internal static class SheetFiles
     /// <param name="plan">The plan.</param>
     /// <param name="folder">The folder; made where it does not exist.</param>
     /// <param name="paper">The paper.</param>
-    /// <returns>The paths that were written.</returns>
+    /// <returns>What was written.</returns>
     /// <exception cref="BadInputException">The folder cannot be written to.</exception>
     /// <exception cref="MachineException">The disk is full or broken.</exception>
-    public static ImmutableArray<string> Write(Plan plan, string folder, PaperSize paper)
+    public static WrittenSheets Write(Plan plan, string folder, PaperSize paper)
     {
         try
         {
@@ -37,7 +37,7 @@ internal static class SheetFiles
                 written.Add(Put(folder, "calendar.ics", Encoding.UTF8.GetBytes(calendar)));
             written.Add(Put(folder, "shopping-list.csv", Marked(ShoppingList.Write(plan))));
             written.Add(Put(folder, "steps.csv", Marked(StepList.Write(plan))));
-            return written.ToImmutable();
+            return new WrittenSheets(written.ToImmutable(), [.. sheets.SelectMany(sheet => PdfSheet.Substitutes(sheet)).Distinct()]);
         }
         catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {

@@ -28,8 +28,12 @@ internal static class SheetsCommand
         {
             var opened = JobSource.Open(surroundings, parsed.GetRequiredValue(job), sources.Of(parsed));
             var plan = Planner.Plan(opened.Ready);
-            foreach (var path in SheetFiles.Write(plan, parsed.GetRequiredValue(to), PaperOf(parsed.GetValue(paper), plan)))
+            var written = SheetFiles.Write(plan, parsed.GetRequiredValue(to), PaperOf(parsed.GetValue(paper), plan));
+            foreach (var path in written.Paths)
                 surroundings.Say(path);
+            surroundings.Out.Flush();
+            foreach (var warning in written.Warnings())
+                surroundings.Complain(warning);
             return PlanCommand.ResultOf(surroundings, plan);
         });
         return command;

@@ -51,7 +51,8 @@ internal sealed partial class JobDesk
         try
         {
             var written = SheetFiles.Write(plan, folder, plan.Units == PrintUnits.Metric ? PaperSize.A4 : PaperSize.Letter);
-            Message = $"written: {Written.Count(written.Length, "file", "files")} in {folder}";
+            var lacking = written.Substitutes.IsEmpty ? "" : $"; the PDFs lack letters of {Written.Count(written.Substitutes.Length, "word", "words")} and say what stands for them";
+            Message = $"written: {Written.Count(written.Paths.Length, "file", "files")} in {folder}{lacking}";
             return null;
         }
         catch (Exception exception) when (exception is BadInputException or MachineException)

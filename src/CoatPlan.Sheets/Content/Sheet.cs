@@ -9,4 +9,7 @@ public sealed record Sheet(string Name, string Title, string Job, ImmutableArray
 {
     /// <summary>How the paper lies.</summary>
     public SheetShape Shape { get; init; } = SheetShape.Portrait;
+
+    /// <summary>What may stand for the names that the person chose, where a renderer has no letters for them.</summary>
+    public ImmutableArray<OtherName> Names { get; init; } = [];
 }

@@ -12,6 +12,12 @@ public static class SheetSet
         [
             SafetySheet.Of(plan), WorkSheet.Of(plan), TimelineSheet.Of(plan), TagSheet.Of(plan), ShoppingSheet.Of(plan), QuoteSheet.Of(plan), StationSheet.Of(plan),
         ];
-        return [.. sheets.OfType<Sheet>()];
+        var names = Names(plan).ToImmutableArray();
+        return [.. sheets.OfType<Sheet>().Select(sheet => sheet with { Names = names })];
     }
+
+    // By identifier, which is in the job file; where that is no better, by place in the job file.
+    private static IEnumerable<OtherName> Names(Plan plan) =>
+        plan.Surfaces.Select((surface, index) => new OtherName(surface.Name, [surface.Id, $"surface {PlanWords.Count(index + 1)}"]))
+            .Concat(plan.Labels.Select((label, index) => new OtherName(label.Name, [label.Product, $"product {PlanWords.Count(index + 1)}"])));
 }

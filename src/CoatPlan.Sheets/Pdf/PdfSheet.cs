@@ -19,12 +19,13 @@ public static class PdfSheet
     public static byte[] Write(Sheet sheet, PaperSize paper, LocalDateTime dated)
     {
         ArgumentNullException.ThrowIfNull(sheet);
-        InterFonts.Register();
+        SheetFonts.Register();
         var tries = sheet.Blocks.Any(block => block is Columns) ? SmallTypes.Select(size => new TypeSizes(BodyTypes[0], size)) : BodyTypes.Select(size => new TypeSizes(size, SmallTypes[0]));
+        var settable = SettableSheet.Of(sheet).Sheet;
         PdfDocument? kept = null;
         foreach (var sizes in tries)
         {
-            var tried = Drawn(sheet, paper, dated, sizes);
+            var tried = Drawn(sheet, settable, paper, dated, sizes);
             // Where not even the smallest type makes it one page, what shares columns stays small and everything else large.
             if (tried.PageCount == 1 || kept is null || sheet.Blocks.Any(block => block is Columns))
                 kept = tried;
@@ -35,7 +36,16 @@ public static class PdfSheet
         return Bytes(kept!);
     }
 
-    private static PdfDocument Drawn(Sheet sheet, PaperSize paper, LocalDateTime dated, TypeSizes sizes)
+    /// <summary>What stands for words whose letters the typefaces lack; the document says at its foot that something does.</summary>
+    /// <param name="sheet">The sheet.</param>
+    public static ImmutableArray<Substitute> Substitutes(Sheet sheet)
+    {
+        ArgumentNullException.ThrowIfNull(sheet);
+        SheetFonts.Register();
+        return SettableSheet.Of(sheet).Substitutes;
+    }
+
+    private static PdfDocument Drawn(Sheet sheet, Sheet settable, PaperSize paper, LocalDateTime dated, TypeSizes sizes)
     {
         var document = new PdfDocument();
         document.Info.Title = PlainText.Of($"{sheet.Title}: {sheet.Job}");
@@ -46,8 +56,8 @@ public static class PdfSheet
         document.Options.CompressContentStreams = false;
         document.Info.CreationDate = dated.ToDateTimeUnspecified();
         document.Language = "en-US";
-        var pen = new SheetPen(document, sheet, paper, sizes.Body);
-        PdfBlocks.Draw(pen, sheet.Blocks, sizes.Small);
+        var pen = new SheetPen(document, settable, paper, sizes.Body);
+        PdfBlocks.Draw(pen, settable.Blocks, sizes.Small);
         pen.NumberPages();
         return document;
     }

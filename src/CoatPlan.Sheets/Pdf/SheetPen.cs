@@ -138,7 +138,7 @@ internal sealed class SheetPen
 
     /// <summary>One line at the current height, without moving on.</summary>
     public void Line(string text, XFont font, double x) =>
-        graphics.DrawString(text, font, XBrushes.Black, new XPoint(x, Y + font.Size));
+        Put(graphics, text, font, XBrushes.Black, new XPoint(x, Y + font.Size));
 
     /// <summary>The lines of a text.</summary>
     public ImmutableArray<string> Lines(string text, XFont font, double width)
@@ -160,7 +160,7 @@ internal sealed class SheetPen
         return lines.ToImmutable();
     }
 
-    public double WidthOf(string text, XFont font) => graphics.MeasureString(text, font).Width;
+    public double WidthOf(string text, XFont font) => WidthOf(graphics, text, font);
 
     /// <summary>A box to tick or to write in.</summary>
     public void Box(double x, double y, double width, double height) =>
@@ -197,8 +197,8 @@ internal sealed class SheetPen
             var text = string.Create(CultureInfo.InvariantCulture, $"{sheet.Title}: page {number + 1} of {document.PageCount}");
             var bottom = document.Pages[number].Height.Point - Margin;
             for (var line = 0; line < closing.Length; line++)
-                foot.DrawString(closing[line], Foot, XBrushes.Black, new XPoint(Margin, bottom - ((closing.Length - 1 - line) * FootLine) - 2));
-            foot.DrawString(text, Small, XBrushes.Black, new XPoint(Margin, bottom + FootHeight / 2));
+                Put(foot, closing[line], Foot, XBrushes.Black, new XPoint(Margin, bottom - ((closing.Length - 1 - line) * FootLine) - 2));
+            Put(foot, text, Small, XBrushes.Black, new XPoint(Margin, bottom + FootHeight / 2));
         }
     }
 
@@ -216,7 +216,7 @@ internal sealed class SheetPen
                 graphics.DrawLines(line, [.. stroke.Points.Select(At)]);
                 break;
             case Lettering lettering:
-                graphics.DrawString(PlainText.Of(lettering.Text), Font(lettering.Type), new XSolidBrush(Grey(lettering.Ink)), At((lettering.X, lettering.Y)));
+                Put(graphics, PlainText.Of(lettering.Text), Font(lettering.Type), new XSolidBrush(Grey(lettering.Ink)), At((lettering.X, lettering.Y)));
                 break;
             default:
                 throw new ArgumentOutOfRangeException(nameof(mark), mark, "A kind of mark.");
@@ -229,7 +229,22 @@ internal sealed class SheetPen
 
     private static XFont Font(TypeFace type) => Font(type.Size, type.Weight == TypeWeight.Bold ? XFontStyleEx.Bold : XFontStyleEx.Regular);
 
-    private static XFont Font(double size, XFontStyleEx style) => new(InterFonts.Family, size, style);
+    private static XFont Font(double size, XFontStyleEx style) => new(SheetFonts.Family, size, style);
+
+    private static XFont In(string family, XFont font) => family == SheetFonts.Family ? font : new XFont(family, font.Size, font.Bold ? XFontStyleEx.Bold : XFontStyleEx.Regular);
+
+    private static double WidthOf(XGraphics page, string text, XFont font) => TypeRuns.Of(text).Sum(run => page.MeasureString(run.Text, In(run.Family, font)).Width);
+
+    // All text goes through here, each run of it in the typeface that has its letters.
+    private static void Put(XGraphics page, string text, XFont font, XBrush brush, XPoint at)
+    {
+        foreach (var run in TypeRuns.Of(text))
+        {
+            var type = In(run.Family, font);
+            page.DrawString(run.Text, type, brush, at);
+            at.X += page.MeasureString(run.Text, type).Width;
+        }
+    }
 
     private XGraphics Turn()
     {
@@ -247,7 +262,7 @@ internal sealed class SheetPen
         Y += LineOf(Title);
         var wide = head.Length == 0 ? 0 : WidthOf(head, Title) + BetweenColumns;
         if (wide > 0)
-            graphics.DrawString(PlainText.Of(head), Title, XBrushes.Black, new XPoint(Margin + pageWidth - wide + BetweenColumns, Margin + Title.Size));
+            Put(graphics, PlainText.Of(head), Title, XBrushes.Black, new XPoint(Margin + pageWidth - wide + BetweenColumns, Margin + Title.Size));
         Line(Lines(sheet.Job, Job, pageWidth)[0], Job, Margin);
         Y += LineOf(Job) + 2;
         Rule(Margin, pageWidth, Y);

@@ -3,6 +3,7 @@ using CoatPlan.Sheets.Content;
 using CoatPlan.Sheets.Pdf;
 using CoatPlan.Tests.Plans;
 using UglyToad.PdfPig;
+using UglyToad.PdfPig.Content;
 
 namespace CoatPlan.Tests.Sheets;
 
@@ -10,32 +11,41 @@ public class SheetsOnPaper
 {
     private const double Margin = 28;
 
+    // Points.
+    private const double Touch = 1.2;
+
     [Theory]
     [InlineData(1, PaperSize.Letter)]
     [InlineData(1, PaperSize.A4)]
     [InlineData(200, PaperSize.Letter)]
-    public void Every_word_lies_inside_the_margins_and_over_no_other(int surfaces, PaperSize paper)
-    {
-        foreach (var sheet in SheetSet.Of(SheetSamples.Many(surfaces)))
-        {
-            foreach (var page in SheetSamples.Pages(sheet, paper))
-            {
-                var letters = page.Letters.Where(letter => !string.IsNullOrWhiteSpace(letter.Value)).Select(letter => letter.BoundingBox).OrderBy(box => box.Left).ToArray();
-                foreach (var box in letters)
-                {
-                    box.Left.ShouldBeGreaterThanOrEqualTo(Margin - 1);
-                    box.Right.ShouldBeLessThanOrEqualTo(page.Width - Margin + 1);
-                    box.Bottom.ShouldBeGreaterThanOrEqualTo(Margin - 10);
-                    box.Top.ShouldBeLessThanOrEqualTo(page.Height - Margin + 1);
-                }
+    [InlineData(200, PaperSize.A4)]
+    public void Every_letter_lies_inside_the_margins_and_over_no_other(int surfaces, PaperSize paper) => Inspect(SheetSet.Of(SheetSamples.Many(surfaces)), paper);
 
-                var words = page.GetWords().Select(word => word.BoundingBox).OrderBy(box => box.Left).ToArray();
-                for (var i = 0; i < words.Length; i++)
-                {
-                    for (var j = i + 1; j < words.Length && words[j].Left < words[i].Right - 1; j++)
-                        (words[j].Bottom < words[i].Top - 1.5 && words[i].Bottom < words[j].Top - 1.5).ShouldBeFalse($"{sheet.Name}, page {page.Number}");
-                }
-            }
+    [Theory]
+    [InlineData(1, PaperSize.A4)]
+    [InlineData(200, PaperSize.Letter)]
+    public void Every_letter_of_a_class_lies_inside_the_margins_and_over_no_other(int surfaces, PaperSize paper) =>
+        Inspect([StationSheet.Of(SheetSamples.ManyAtStations(surfaces))!, TagSheet.Of(SheetSamples.ManyAtStations(surfaces))!, WorkSheet.Of(SheetSamples.ManyAtStations(surfaces))], paper);
+
+    [Theory]
+    [InlineData(PaperSize.Letter)]
+    [InlineData(PaperSize.A4)]
+    public void Every_letter_of_the_examples_lies_inside_the_margins_and_over_no_other(PaperSize paper)
+    {
+        foreach (var plan in (Plan[])[SheetSamples.Roadster(), SheetSamples.Van(), SheetSamples.Class()])
+            Inspect(SheetSet.Of(plan), paper);
+    }
+
+    [Fact]
+    public void No_name_is_cut_short_on_paper()
+    {
+        var plan = SheetSamples.Many(10);
+        foreach (var sheet in SheetSet.Of(plan).Where(sheet => sheet.Name is "work" or "masking-and-safety" or "quote" or "tags"))
+        {
+            // A line that was broken inside of a word is one word again.
+            var words = string.Concat(SheetSamples.Pages(sheet, PaperSize.Letter).SelectMany(page => page.Letters).Select(letter => letter.Value)).Replace(" ", "", StringComparison.Ordinal);
+            foreach (var surface in plan.Surfaces.Where(surface => sheet.Name != "tags" || surface.Tag is not null).Where(surface => !surface.Name.StartsWith('ق')))
+                words.ShouldContain(surface.Name.Replace(" ", "", StringComparison.Ordinal), customMessage: sheet.Name);
         }
     }
 
@@ -146,5 +156,39 @@ public class SheetsOnPaper
         SheetSamples.Text(sheet).ShouldNotBeEmpty();
         SheetSamples.Pages(sheet, PaperSize.A4).ShouldNotBeEmpty();
         CoatPlan.Sheets.Html.HtmlPage.Write("J", [sheet]).ShouldNotBeEmpty();
+    }
+
+    private static void Inspect(ImmutableArray<Sheet> sheets, PaperSize paper)
+    {
+        foreach (var sheet in sheets)
+        {
+            foreach (var page in SheetSamples.Pages(sheet, paper))
+            {
+                var letters = page.Letters.Where(letter => !string.IsNullOrWhiteSpace(letter.Value)).OrderBy(letter => letter.BoundingBox.Left).ToArray();
+                letters.ShouldNotBeEmpty();
+                foreach (var (box, value) in letters.Select(letter => (letter.BoundingBox, letter.Value)))
+                {
+                    var isInside = box.Left >= Margin - 1 && box.Right <= page.Width - Margin + 1 && box.Bottom >= Margin - 10 && box.Top <= page.Height - Margin + 1;
+                    isInside.ShouldBeTrue($"{sheet.Name}, page {page.Number}: “{value}” at {box}");
+                }
+
+                Over(letters).ShouldBeEmpty($"{sheet.Name}, page {page.Number}");
+            }
+        }
+    }
+
+    // The letters' own outlines; neighbours in a word may touch.
+    private static IEnumerable<string> Over(Letter[] letters)
+    {
+        for (var i = 0; i < letters.Length; i++)
+        {
+            var one = letters[i].BoundingBox;
+            for (var j = i + 1; j < letters.Length && letters[j].BoundingBox.Left < one.Right - Touch; j++)
+            {
+                var other = letters[j].BoundingBox;
+                if (Math.Min(one.Right, other.Right) - other.Left > Touch && Math.Min(one.Top, other.Top) - Math.Max(one.Bottom, other.Bottom) > Touch)
+                    yield return $"“{letters[i].Value}” and “{letters[j].Value}” at {other}";
+            }
+        }
     }
 }
