@@ -189,6 +189,8 @@ public static class PlanJson
             json.WriteNumber("cans", covered.Cans);
             WriteNumber(json, "share", covered.Share, ShareDecimals);
         });
+        json.WriteNumber("pack", supply.Pack);
+        json.WriteNumber("packs", supply.Packs);
         json.WriteNumber("sessions", supply.Sessions);
         WriteNumber(json, "clearedCans", supply.ClearedCans, AmountDecimals);
         WriteNumber(json, "ozonePerCanG", supply.OzonePerCanG, AmountDecimals);

@@ -68,7 +68,7 @@ public static class Planner
         var quote = QuoteCount.Of(job, HandsOnHours.Of(dated, coats), supplies, consumables, coats, catalogue.Figures);
         var air = WorkAir.Of(job.Place, Releases(dated, ready), catalogue.Figures);
         var respirator = RespiratorChoice.For(air, Hazards(dated, sequence), catalogue);
-        var airWarnings = AirWarnings.Of(air, catalogue.Figures, key => labels[key].Name);
+        var airWarnings = AirWarnings.Of(air, catalogue.Figures, key => labels[key].Name, id => dated.Steps.First(step => step.Id == id).Title);
         var cautions = CautionsFor.Job(Facts(ready, sequence, airWarnings), trade.Cautions);
 
         var plan = new Plan

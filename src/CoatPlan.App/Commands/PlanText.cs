@@ -232,7 +232,7 @@ internal static class PlanText
             var amount = supply.LikelyMl is { } ml ? $"{Written.Paint(ml, page.Style.Units)} likely, " : "";
             var basis = supply.Basis == PlanBasis.Covers ? "by coverage" : "by solids";
             var price = supply.Price is { } known ? $", {Written.Money(known, page.Style.Currency)}" : "";
-            page.Bullet("[ ]", $"{supply.Name}: {Written.Count(supply.Cans, "can", "cans")} ({supply.CansLow} to {supply.CansHigh}), buy {supply.Buy}{price}; "
+            page.Bullet("[ ]", $"{supply.Name}: {Written.Count(supply.Cans, "can", "cans")} ({supply.CansLow} to {supply.CansHigh}), buy {supply.Buy}{Packs(supply)}{price}; "
                 + $"{amount}{basis}. {Enough(supply)}{Clearing(supply)}{Panel(supply, page.Style.Units)}{Ozone(supply)}");
         }
 
@@ -262,6 +262,8 @@ internal static class PlanText
     private static string Ozone(PlanSupply supply) => supply.OzonePerCanG is { } grams
         ? $" A can's vapour may form {Written.Number(grams, 0)} g of ozone outdoors."
         : "";
+
+    private static string Packs(PlanSupply supply) => supply is { Pack: > 1, Packs: > 0 } ? $" in {Written.Count(supply.Packs, "pack", "packs")} of {supply.Pack}" : "";
 
     private static string Packs(PlanConsumable item, TextStyle style)
     {

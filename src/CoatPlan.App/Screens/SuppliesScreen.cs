@@ -60,7 +60,7 @@ internal static class SuppliesScreen
             var supply = plan.Supplies[at];
             canvas.Field(2, y, nameWidth, supply.Name, ink);
             canvas.FieldRight(canvas.Width - 39, y, 12, Written.Count(supply.Cans, "can", "cans"), ink);
-            canvas.FieldRight(canvas.Width - 26, y, 8, Written.Number(supply.Buy, 0), ink);
+            canvas.FieldRight(canvas.Width - 26, y, 8, supply is { Pack: > 1, Packs: > 0 } ? $"{supply.Packs} x {supply.Pack}" : Written.Number(supply.Buy, 0), ink);
             canvas.FieldRight(canvas.Width - 17, y, 16, supply.Price is { } price ? Written.Money(price, Currency(desk)) : supply.Buy == 0 ? "" : "not known", ink);
             return;
         }

@@ -22,7 +22,8 @@ public static class QuoteSheet
             "Quote",
             plan.Job,
             [
-                new Blanks(["For", "Quote no."]),
+                new Blanks(["From", "For"]),
+                new Blanks(["Vehicle", "Quote no."]),
                 new Blanks(["Date", "Good until"]),
                 new Notice($"Total {words.Money(quote.Total)}"),
                 new Paragraph($"Between {words.Money(quote.Low)} where all goes well and {words.Money(quote.High)} where little does."),
@@ -52,7 +53,10 @@ public static class QuoteSheet
                     words.Figure(line.Tax),
                     words.Figure(line.Total))),
                 ["Total", "", words.Figure(quote.Labour), words.Figure(quote.Materials), words.Figure(quote.Markup), words.Figure(quote.Tax), words.Figure(quote.Total)],
-            ]);
+            ])
+        {
+            EndsInSum = true,
+        };
         yield return new Paragraph("Each line carries its share of the work for the whole job, so that a part can be dropped. Markup is on materials.");
     }
 
@@ -63,7 +67,7 @@ public static class QuoteSheet
         [
             $"{HoursOf(quote.LabourH)} of labour at {words.Money(quote.PerHour)} an hour.",
             $"Paint {words.Money(quote.Paint)}, what is used up besides {words.Money(quote.Consumables)}.",
-            string.Join(", ", quote.Hours.Select(one => $"{one.Operation.Replace('-', ' ')} {HoursOf(one.H)}")) + ".",
+            .. quote.Hours.IsEmpty ? [] : (string[])[$"Of these hours: {string.Join(", ", quote.Hours.Select(one => $"{one.Operation.Replace('-', ' ')} {HoursOf(one.H)}"))}."],
         ]);
     }
 
@@ -73,9 +77,19 @@ public static class QuoteSheet
         yield return new Bullets(
         [
             .. plan.Surfaces.Select(surface => $"{PlanWords.Name(surface)}: {surface.Material}, {words.Area(surface.AreaM2)} each; found as: {string.Join(", ", surface.Condition.Prepend(surface.Finish))}."),
-            $"Work from {PlanWords.Moment(plan.Start)}. {PlanWords.Ends(plan)}",
+            When(plan),
             .. quote.NotIncluded,
         ]);
+    }
+
+    // For somebody who has no plan in hand: days in full, and what the last of them means.
+    private static string When(Plan plan)
+    {
+        if (plan.Finish is not { } finish)
+            return PlanWords.Ends(plan);
+
+        var full = plan.InService is { } service ? $" The last film takes full service from {PlanWords.Day(service.Date)}." : "";
+        return $"Planned from {PlanWords.Day(plan.Start.Date)}, {PlanWords.Clock(plan.Start)}, to {PlanWords.Day(finish.Date)}, {PlanWords.Clock(finish)}, with everything back in place.{full}";
     }
 
     private static string HoursOf(double hours) => $"{QuantityFormat.Decimals(hours, HourDecimals)} h";

@@ -19,7 +19,7 @@ internal static class SheetTexts
         Bullets bullets => new Bullets(All(bullets.Items, change)),
         Blanks blanks => new Blanks(All(blanks.Labels, change)),
         Columns columns => new Columns([.. columns.Parts.Select(part => Change(part, change))]),
-        Grid grid => new Grid([.. grid.Columns.Select(column => column with { Title = change(column.Title) })], [.. grid.Rows.Select(row => All(row, change))]),
+        Grid grid => grid with { Columns = [.. grid.Columns.Select(column => column with { Title = change(column.Title) })], Rows = [.. grid.Rows.Select(row => All(row, change))] },
         Tags tags => new Tags([.. tags.Items.Select(tag => new Tag(change(tag.Number), change(tag.Name), All(tag.Lines, change), All(tag.Blanks, change)))]),
         WorkStep step => new WorkStep(change(step.When), change(step.Title), change(step.Where), All(step.Details, change), All(step.Readings, change))
         {

@@ -32,7 +32,7 @@ public static class ShoppingSheet
         if (!cans.IsEmpty)
         {
             yield return new Heading("To buy: coatings");
-            yield return new Grid([new Column("", 0.5), new Column("Coating", 5), new Column("Cans", 1, true), new Column("Price", 2, true), new Column("Needed in all", 3)], cans);
+            yield return new Grid([new Column("", 0.5), new Column("Coating", 4.4), new Column("Cans", 2), new Column("Price", 1.6, true), new Column("Needed in all", 3)], cans);
         }
 
         if (!besides.IsEmpty)
@@ -49,7 +49,7 @@ public static class ShoppingSheet
     [
         PlanWords.Tick,
         supply.Name,
-        Count(supply.Buy),
+        supply is { Pack: > 1, Packs: > 0 } ? $"{Cans(supply.Buy)}: {Packs(supply.Packs)} of {Count(supply.Pack)}" : Cans(supply.Buy),
         supply.Price is { } price ? words.Money(price) : "",
         supply.CansLow == supply.CansHigh ? Count(supply.Cans) : $"{Count(supply.Cans)} ({Count(supply.CansLow)} to {Count(supply.CansHigh)})",
     ];

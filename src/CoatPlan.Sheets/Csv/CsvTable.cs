@@ -1,5 +1,6 @@
 using System.Globalization;
 using CoatPlan.Sheets.Content;
+using CoatPlan.Supplies;
 using CsvHelper;
 
 namespace CoatPlan.Sheets.Csv;
@@ -51,7 +52,8 @@ internal static class CsvTable
 
     /// <summary>An amount of money.</summary>
     /// <param name="amount">The amount; null for an empty cell.</param>
-    public static string Amount(decimal? amount) => amount?.ToString(CultureInfo.InvariantCulture) ?? "";
+    /// <param name="currency">ISO 4217 code: it says how many digits stand behind the point.</param>
+    public static string Amount(decimal? amount, string currency) => amount is { } known ? known.ToString($"F{MinorUnits.Of(currency)}", CultureInfo.InvariantCulture) : "";
 
     /// <summary>A moment as spreadsheets read it, such as <c>2027-05-15 08:10</c>.</summary>
     /// <param name="time">The moment; null for an empty cell.</param>

@@ -1,3 +1,5 @@
+using CoatPlan.Supplies;
+
 namespace CoatPlan.Sheets.Csv;
 
 /// <summary>Everything to have for a job as a table for a spreadsheet: coatings first, then what is used up besides.</summary>
@@ -18,22 +20,22 @@ public static class ShoppingList
         CsvTable.Text(supply.Product),
         CsvTable.Number(supply.Cans),
         CsvTable.Number(supply.Buy),
-        "can",
-        CsvTable.Number(1),
-        CsvTable.Number(supply.Buy),
-        CsvTable.Amount(supply.Price),
+        UnitWords.Behind(supply.Cans, "can"),
+        CsvTable.Number(supply.Pack),
+        CsvTable.Number(supply.Packs),
+        CsvTable.Amount(supply.Price, plan.Currency),
         CurrencyOf(supply.Price, plan),
-        CsvTable.Text($"coating; likely {supply.CansLow} to {supply.CansHigh}")));
+        CsvTable.Text(supply.CansLow == supply.CansHigh ? "coating" : $"coating; {supply.CansLow} to {supply.CansHigh}")));
 
     private static IEnumerable<ImmutableArray<string>> Besides(Plan plan) => plan.Consumables.Select(item => ImmutableArray.Create(
         CsvTable.Text(item.Item),
         CsvTable.Text(item.Word),
         CsvTable.Number(item.Needed),
         CsvTable.Number(item.Amount),
-        CsvTable.Text(item.Unit),
+        CsvTable.Text(UnitWords.Behind(item.Needed, item.Unit)),
         CsvTable.Number(item.Pack),
         CsvTable.Number(item.Packs),
-        CsvTable.Amount(item.Price),
+        CsvTable.Amount(item.Price, plan.Currency),
         CurrencyOf(item.Price, plan),
         CsvTable.Text(item.Why)));
 

@@ -97,8 +97,10 @@ internal static class HtmlBlocks
     {
         page.Append("<div class=\"table\"><table>\n");
         Row(page, grid, "th", [.. grid.Columns.Select(column => column.Title)]);
-        foreach (var row in grid.Rows)
+        foreach (var row in grid.EndsInSum ? grid.Rows.SkipLast(1) : grid.Rows)
             Row(page, grid, "td", row);
+        if (grid.EndsInSum)
+            Row(page, grid, "th", grid.Rows[^1]);
         page.Append("</table></div>\n");
     }
 

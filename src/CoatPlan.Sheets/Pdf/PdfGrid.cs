@@ -25,11 +25,19 @@ internal static class PdfGrid
         var widths = Widths(pen, grid);
         pen.Need(BeginningOf(pen, grid));
         Head(pen, grid, widths);
-        foreach (var row in grid.Rows)
+        for (var row = 0; row < grid.Rows.Length; row++)
         {
-            if (pen.Need(HeightOf(pen, row, widths, pen.Body)))
+            var isSum = grid.EndsInSum && row == grid.Rows.Length - 1;
+            var font = isSum ? SheetPen.Strong : pen.Body;
+            if (pen.Need(HeightOf(pen, grid.Rows[row], widths, font) + BelowHead))
                 Head(pen, grid, widths);
-            Row(pen, grid, row, widths, pen.Body);
+            if (isSum)
+            {
+                pen.Rule(pen.Left, pen.Width, pen.Y);
+                pen.Space(BelowHead);
+            }
+
+            Row(pen, grid, grid.Rows[row], widths, font);
         }
 
         pen.Space(Between);
@@ -37,26 +45,25 @@ internal static class PdfGrid
 
     private static ImmutableArray<string> Titles(Grid grid) => [.. grid.Columns.Select(column => column.Title)];
 
-    private static void Head(SheetPen pen, Grid grid, double[] widths)
+    private static void Head(SheetPen pen, Grid grid, ImmutableArray<double> widths)
     {
         Row(pen, grid, Titles(grid), widths, SheetPen.Strong);
         pen.Rule(pen.Left, pen.Width, pen.Y);
         pen.Space(BelowHead);
     }
 
-    private static double[] Widths(SheetPen pen, Grid grid)
+    private static ImmutableArray<double> Widths(SheetPen pen, Grid grid)
     {
-        var weights = grid.Columns.Sum(column => column.Weight);
         var room = pen.Width - Between * (grid.Columns.Length - 1);
-        return [.. grid.Columns.Select(column => room * column.Weight / weights)];
+        return ColumnWidths.Of(grid, room, word => Math.Max(pen.WidthOf(word, pen.Body), pen.WidthOf(word, SheetPen.Strong)));
     }
 
-    private static double HeightOf(SheetPen pen, ImmutableArray<string> cells, double[] widths, XFont font) =>
+    private static double HeightOf(SheetPen pen, ImmutableArray<string> cells, ImmutableArray<double> widths, XFont font) =>
         (cells.Select((cell, index) => pen.Lines(cell, font, widths[index]).Length).Max() * SheetPen.LineOf(font)) + Above(cells);
 
     private static double Above(ImmutableArray<string> cells) => cells.Contains(PlanWords.ToWrite) ? AboveWriting : 0;
 
-    private static void Row(SheetPen pen, Grid grid, ImmutableArray<string> cells, double[] widths, XFont font)
+    private static void Row(SheetPen pen, Grid grid, ImmutableArray<string> cells, ImmutableArray<double> widths, XFont font)
     {
         var lines = cells.Select((cell, index) => pen.Lines(cell, font, widths[index])).ToArray();
         var rows = lines.Max(cell => cell.Length);

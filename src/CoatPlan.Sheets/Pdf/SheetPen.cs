@@ -13,12 +13,14 @@ internal sealed class SheetPen
     /// <summary>White around the text, on all sides.</summary>
     public const double Margin = 28;
 
+    private const int MostJobLines = 2;
     private const double FootHeight = 16;
     private const double FootLine = 9;
     private const double LineSpacing = 1.25;
     private const double NarrowSpacing = 1.17;
     private const double BetweenColumns = 12;
 
+    private readonly List<(string Head, int Page)> parts = [];
     private readonly PdfDocument document;
     private readonly Sheet sheet;
     private readonly PageSize size;
@@ -101,6 +103,7 @@ internal sealed class SheetPen
             document.Pages.Remove(document.Pages[^1]);
         graphics.Dispose();
         graphics = Turn();
+        parts.Add((what, document.PageCount - 1));
     }
 
     /// <summary>Names what follows; where it runs over a page, the next one begins by saying so.</summary>
@@ -187,19 +190,29 @@ internal sealed class SheetPen
     /// <summary>Adds the current page to the document's outline.</summary>
     public void Mark(string heading) => document.Outlines.Add(PlainText.Of(heading), document.Pages[^1]);
 
-    /// <summary>Writes what the sheet closes with and "page 2 of 3" on every page.</summary>
+    /// <summary>Writes what the sheet closes with and "page 2 of 3" on every page, and the same of the part that is handed out alone.</summary>
     public void NumberPages()
     {
         graphics.Dispose();
         for (var number = 0; number < document.PageCount; number++)
         {
             using var foot = XGraphics.FromPdfPage(document.Pages[number], XGraphicsPdfPageOptions.Append);
-            var text = string.Create(CultureInfo.InvariantCulture, $"{sheet.Title}: page {number + 1} of {document.PageCount}");
+            var text = string.Create(CultureInfo.InvariantCulture, $"{sheet.Title}: page {number + 1} of {document.PageCount}{PartOf(number)}");
             var bottom = document.Pages[number].Height.Point - Margin;
             for (var line = 0; line < closing.Length; line++)
                 Put(foot, closing[line], Foot, XBrushes.Black, new XPoint(Margin, bottom - ((closing.Length - 1 - line) * FootLine) - 2));
             Put(foot, text, Small, XBrushes.Black, new XPoint(Margin, bottom + FootHeight / 2));
         }
+    }
+
+    private string PartOf(int number)
+    {
+        var at = parts.FindLastIndex(part => part.Page <= number);
+        if (at < 0 || parts[at].Head.Length == 0)
+            return "";
+
+        var end = at + 1 < parts.Count ? parts[at + 1].Page : document.PageCount;
+        return string.Create(CultureInfo.InvariantCulture, $"; {PlainText.Of(parts[at].Head)}: page {number - parts[at].Page + 1} of {end - parts[at].Page}");
     }
 
     private void Draw(Mark mark)
@@ -246,6 +259,13 @@ internal sealed class SheetPen
         }
     }
 
+    // A long name stands in full in the document's title.
+    private ImmutableArray<string> JobLines()
+    {
+        var lines = Lines(sheet.Job, Job, pageWidth);
+        return lines.Length <= MostJobLines ? lines : [.. lines.Take(MostJobLines - 1), Lines(lines[MostJobLines - 1], Job, pageWidth - WidthOf("…", Job))[0] + "…"];
+    }
+
     private XGraphics Turn()
     {
         var page = document.AddPage();
@@ -263,8 +283,13 @@ internal sealed class SheetPen
         var wide = head.Length == 0 ? 0 : WidthOf(head, Title) + BetweenColumns;
         if (wide > 0)
             Put(graphics, PlainText.Of(head), Title, XBrushes.Black, new XPoint(Margin + pageWidth - wide + BetweenColumns, Margin + Title.Size));
-        Line(Lines(sheet.Job, Job, pageWidth)[0], Job, Margin);
-        Y += LineOf(Job) + 2;
+        foreach (var line in JobLines())
+        {
+            Line(line, Job, Margin);
+            Y += LineOf(Job);
+        }
+
+        Y += 2;
         Rule(Margin, pageWidth, Y);
         Y += 6;
         if (section.Length > 0)

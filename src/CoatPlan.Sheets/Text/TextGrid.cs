@@ -3,25 +3,30 @@ using CoatPlan.Sheets.Content;
 
 namespace CoatPlan.Sheets.Text;
 
-/// <summary>A table as plain text: columns as wide as their weights allow, cells wrapped.</summary>
+/// <summary>A table as plain text: columns as wide as their weights and their figures ask, cells wrapped.</summary>
 internal static class TextGrid
 {
     private const string Between = "  ";
+
+    private const int Least = 4;
 
     public static void Write(StringBuilder text, Grid grid)
     {
         var widths = Widths(grid);
         Row(text, grid, [.. grid.Columns.Select(column => column.Title)], widths);
         Row(text, grid, [.. widths.Select(width => new string('-', width))], widths);
-        foreach (var row in grid.Rows)
-            Row(text, grid, row, widths);
+        for (var row = 0; row < grid.Rows.Length; row++)
+        {
+            if (grid.EndsInSum && row == grid.Rows.Length - 1)
+                Row(text, grid, [.. widths.Select(width => new string('-', width))], widths);
+            Row(text, grid, grid.Rows[row], widths);
+        }
     }
 
     private static int[] Widths(Grid grid)
     {
         var room = TextSheet.Width - Between.Length * (grid.Columns.Length - 1);
-        var weights = grid.Columns.Sum(column => column.Weight);
-        return [.. grid.Columns.Select(column => Math.Max(4, (int)(room * column.Weight / weights)))];
+        return [.. ColumnWidths.Of(grid, room, word => Wrapping.Length(word)).Select(width => Math.Max(Least, (int)width))];
     }
 
     private static void Row(StringBuilder text, Grid grid, ImmutableArray<string> cells, int[] widths)

@@ -12,30 +12,32 @@ public static class AirWarnings
     /// <param name="air">What the air holds.</param>
     /// <param name="figures">The share of the lower explosive limit that is worked to.</param>
     /// <param name="names">From the key of a product to its name.</param>
-    public static ImmutableArray<Warning> Of(AirReport air, Figures figures, Func<string, string> names)
+    /// <param name="titles">From the identifier of a step to its title.</param>
+    public static ImmutableArray<Warning> Of(AirReport air, Figures figures, Func<string, string> names, Func<string, string> titles)
     {
         ArgumentNullException.ThrowIfNull(air);
         ArgumentNullException.ThrowIfNull(figures);
         ArgumentNullException.ThrowIfNull(names);
-        return [.. OverLel(air, figures.Share("lel-share-work"), names), .. OverIdlh(air, names), .. OverLimit(air, names), .. OverShortLimits(air, names)];
+        ArgumentNullException.ThrowIfNull(titles);
+        return [.. OverLel(air, figures.Share("lel-share-work"), names, titles), .. OverIdlh(air, names), .. OverLimit(air, names, titles), .. OverShortLimits(air, names)];
     }
 
-    private static IEnumerable<Warning> OverLel(AirReport air, Ratio share, Func<string, string> names)
+    private static IEnumerable<Warning> OverLel(AirReport air, Ratio share, Func<string, string> names, Func<string, string> titles)
     {
         if (air.WorstLelRatio < share.DecimalFractions)
             yield break;
-        yield return Warn("over-lel", $"Vapour reaches {air.WorstLelRatio * 100:0} % of the lower explosive limit in {StepOf(air, step => step.LelRatio)}; {share.Percent:0} % is what people work in (29 CFR 1915.35(b)). {Mend(air, "over-lel", names)}");
+        yield return Warn("over-lel", $"Vapour reaches {air.WorstLelRatio * 100:0} % of the lower explosive limit during “{titles(StepOf(air, step => step.LelRatio))}”; {share.Percent:0} % is what people work in (29 CFR 1915.35(b)). {Mend(air, "over-lel", names)}");
     }
 
     private static IEnumerable<Warning> OverIdlh(AirReport air, Func<string, string> names) => RespiratorChoice.WorstPeaks(air)
         .Where(peak => peak.Solvent.Idlh is { } idlh && peak.Share >= idlh.Share)
         .Select(peak => Warn("over-idlh", $"{peak.Solvent.Name} reaches {peak.Share.PartsPerMillion:0} ppm, {peak.Solvent.Idlh!.Share.PartsPerMillion:0} ppm are immediately dangerous to life or health: nobody goes in, whatever the mask, until it is ventilated. {Mend(air, "over-idlh", names)}"));
 
-    private static IEnumerable<Warning> OverLimit(AirReport air, Func<string, string> names)
+    private static IEnumerable<Warning> OverLimit(AirReport air, Func<string, string> names, Func<string, string> titles)
     {
         if (air.WorstMixtureRatio < 1)
             yield break;
-        yield return Warn("over-limit", $"Solvents together reach {air.WorstMixtureRatio:0.0} times the limit of their mixture in {StepOf(air, step => step.MixtureRatio)}, {air.TwaMixtureRatio:0.00} times it over the worst 8 h (29 CFR 1910.1000(d)). {Mend(air, "over-limit", names)}");
+        yield return Warn("over-limit", $"Solvents together reach {air.WorstMixtureRatio:0.0} times the limit of their mixture during “{titles(StepOf(air, step => step.MixtureRatio))}”, {air.TwaMixtureRatio:0.00} times it over the worst 8 h (29 CFR 1910.1000(d)). {Mend(air, "over-limit", names)}");
     }
 
     private static IEnumerable<Warning> OverShortLimits(AirReport air, Func<string, string> names) => air.ShortLimitsPassed.Select(passed =>

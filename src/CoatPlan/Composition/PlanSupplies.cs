@@ -36,6 +36,8 @@ internal static class PlanSupplies
         supply.Demand.Basis == DemandBasis.Covers ? PlanBasis.Covers : PlanBasis.Solids,
         [.. supply.Demand.Covered.Select(covered => new PlanCovered(covered.Packages, covered.Share))])
     {
+        Pack = supply.Demand.Label.Pack,
+        Packs = supply.Packs,
         Sessions = supply.Demand.Sessions,
         ClearedCans = supply.Demand.Sessions * supply.Demand.Label.Method.SetupLoss.DecimalFractions,
         OzonePerCanG = OzoneForming.Of(supply.Demand.Label, figures)?.PerPackage?.Grams,

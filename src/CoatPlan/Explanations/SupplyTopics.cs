@@ -90,9 +90,13 @@ internal static class SupplyTopics
             yield return Say("price", "price", () => Told.Sum(
                 $"price of what is bought of {supply.Name}", MinorUnits.Write(price, Currency(workings.Job)), (double)price, "price of one × packs bought whole × packages in a pack", Told.JobFile,
                 demand.Label.Price is { } one ? Told.Given("price of one package", MinorUnits.Write(one, Currency(workings.Job)), Told.JobFile, (double)one) : null,
-                Told.Given("packages sold together", Told.Plain(demand.Label.Pack), demand.Label.Pack == 1 ? "sold singly where nobody says otherwise" : Told.JobFile, demand.Label.Pack),
+                Pack(supply),
                 Buy(workings, told, supply, paint)));
         }
+
+        yield return Say("pack", "pack", () => Pack(supply));
+        yield return Say("packs", "packs", () => Told.Sum(
+            $"packs to buy of {supply.Name}", Told.Plain(supply.Packs), supply.Packs, "to buy ÷ sold together, rounded up", "whole packs", Buy(workings, told, supply, paint), Pack(supply)));
 
         yield return Say("sessions", "sessions", () => Sessions(supply, told));
         yield return Say("clearedCans", "clearing", () => Told.Sum(
@@ -119,6 +123,9 @@ internal static class SupplyTopics
                 "a number of cans around the likely one", Told.Plain(covered.Cans), "from one under the low number to the one that covers all draws, or one over the high number", covered.Cans));
         }
     }
+
+    private static Explanation Pack(PlanSupply supply) =>
+        Told.Given("packages sold together", Told.Plain(supply.Pack), supply.Pack == 1 ? "sold singly where nobody says otherwise" : Told.JobFile, supply.Pack);
 
     private static Explanation Cans(Workings workings, Told told, PlanSupply supply, PaintSupply paint) => Told.Sum(
         $"cans of {supply.Name} needed in all", Told.Plain(supply.Cans), supply.Cans,

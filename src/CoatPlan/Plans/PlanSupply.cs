@@ -25,6 +25,12 @@ public sealed record PlanSupply(
     PlanBasis Basis,
     ImmutableArray<PlanCovered> Covered)
 {
+    /// <summary>How many are sold together, 1 or more.</summary>
+    public int Pack { get; init; } = 1;
+
+    /// <summary>Packs to buy.</summary>
+    public int Packs { get; init; }
+
     /// <summary>Times that the product is taken up anew.</summary>
     public int Sessions { get; init; }
 

@@ -16,5 +16,8 @@ internal sealed class PackCount
         return Packs(before + amount, pack) - Packs(before, pack);
     }
 
-    private static int Packs(int amount, int pack) => (amount + pack - 1) / pack;
+    /// <summary>Packs that hold so many.</summary>
+    /// <param name="amount">How many, at least 0.</param>
+    /// <param name="pack">How many are in a pack, 1 or more.</param>
+    public static int Packs(int amount, int pack) => (amount + pack - 1) / pack;
 }

@@ -35,8 +35,7 @@ public static class PaintSupplies
     {
         if (packages == 0)
             return 0;
-        var packs = (packages + label.Pack - 1) / label.Pack;
-        return label.Price * packs * label.Pack;
+        return label.Price * PackCount.Packs(packages, label.Pack) * label.Pack;
     }
 
     /// <summary>Packages to buy when some are on the shelf.</summary>
@@ -45,6 +44,6 @@ public static class PaintSupplies
     private static PaintSupply Of(ProductDemand demand, double onShelf)
     {
         var buy = ToBuy(demand.Cans, onShelf);
-        return new PaintSupply(demand, onShelf, buy, Price(demand.Label, buy));
+        return new PaintSupply(demand, onShelf, buy, PackCount.Packs(buy, demand.Label.Pack), Price(demand.Label, buy));
     }
 }

@@ -3,17 +3,20 @@ namespace CoatPlan.Supplies;
 /// <summary>What consumables are counted in, as it is written behind a number.</summary>
 public static class UnitWords
 {
-    private static readonly ImmutableHashSet<string> Symbols = ImmutableHashSet.Create(StringComparer.Ordinal, "qt", "ft2", "m", "m2");
+    private static readonly ImmutableDictionary<string, string> Symbols =
+        ImmutableDictionary.CreateRange(StringComparer.Ordinal, [KeyValuePair.Create("qt", "qt"), KeyValuePair.Create("ft2", "ft²"), KeyValuePair.Create("m", "m"), KeyValuePair.Create("m2", "m²")]);
 
     private static readonly ImmutableArray<string> Hissing = ["ch", "sh", "x"];
 
-    /// <summary>A unit behind an amount: <c>1 brush</c>, <c>7 cloths</c>, <c>6 brushes</c>; a symbol such as <c>qt</c> stays as it is.</summary>
+    /// <summary>A unit behind an amount: <c>1 brush</c>, <c>7 cloths</c>, <c>6 brushes</c>; a symbol such as <c>qt</c> has no plural.</summary>
     /// <param name="amount">How many.</param>
     /// <param name="unit">What one is.</param>
     public static string Behind(double amount, string unit)
     {
         ArgumentNullException.ThrowIfNull(unit);
-        if (amount == 1 || Symbols.Contains(unit) || unit.Length == 0 || (unit[^1] == 's' && unit.Length > 2))
+        if (Symbols.TryGetValue(unit, out var symbol))
+            return symbol;
+        if (amount == 1 || unit.Length == 0 || (unit[^1] == 's' && unit.Length > 2))
             return unit;
 
         return Hissing.Any(end => unit.EndsWith(end, StringComparison.Ordinal)) ? unit + "es" : unit + "s";

@@ -87,7 +87,7 @@ public sealed class WhatWouldMendIt
         var report = Report(100, 20, coat);
         var mend = report.Mends.Single();
 
-        var text = AirWarnings.Of(report, VapourSamples.Figures, key => $"Satin {key}").Single().Text;
+        var text = AirWarnings.Of(report, VapourSamples.Figures, key => $"Satin {key}", id => $"Coat {id}").Single().Text;
 
         text.ShouldContain(string.Create(System.Globalization.CultureInfo.InvariantCulture, $"An exhaust of {mend.Exhaust.CubicMetersPerMinute:0.0} m³/min"));
         text.ShouldContain(string.Create(System.Globalization.CultureInfo.InvariantCulture, $"no more than {mend.AtATime[0].Packages:0.##} of a can of Satin black"));

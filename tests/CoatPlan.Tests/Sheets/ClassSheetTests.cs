@@ -41,6 +41,20 @@ public class ClassSheetTests
     }
 
     [Fact]
+    public void A_handout_is_numbered_by_itself_too()
+    {
+        var pages = SheetSamples.Pages(StationSheet.Of(SheetSamples.Class())!, PaperSize.Letter);
+        var words = pages.Select(page => SheetSamples.Words([page])).ToArray();
+
+        for (var station = 1; station <= 6; station++)
+        {
+            var own = words.Where(page => page.Contains($"Station {station}: page ", StringComparison.Ordinal)).ToArray();
+            for (var page = 0; page < own.Length; page++)
+                own[page].ShouldEndWith($"Station {station}: page {page + 1} of {own.Length}");
+        }
+    }
+
+    [Fact]
     public void A_job_with_one_crew_has_no_handouts() => StationSheet.Of(SamplePlan.Weekend()).ShouldBeNull();
 
     [Fact]

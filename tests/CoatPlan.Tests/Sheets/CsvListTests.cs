@@ -1,5 +1,6 @@
 using System.Globalization;
 using CoatPlan.Sheets.Csv;
+using CoatPlan.Supplies;
 using CoatPlan.Tests.Plans;
 
 namespace CoatPlan.Tests.Sheets;
@@ -17,8 +18,10 @@ public class CsvListTests
         {
             row["item"].ShouldBe(supply.Name);
             Number(row["needed"]).ShouldBe(supply.Cans);
-            Number(row["packs to buy"]).ShouldBe(supply.Buy);
-            row["price"].ShouldBe(supply.Price?.ToString(CultureInfo.InvariantCulture) ?? "");
+            row["unit"].ShouldBe(supply.Cans == 1 ? "can" : "cans");
+            Number(row["get"]).ShouldBe(supply.Buy);
+            Number(row["packs to buy"]).ShouldBe(supply.Packs);
+            row["price"].ShouldBe(supply.Price?.ToString("0.00", CultureInfo.InvariantCulture) ?? "");
             row["currency"].ShouldBe(supply.Price is null ? "" : "USD");
         }
 
@@ -27,8 +30,17 @@ public class CsvListTests
             row["item"].ShouldBe(item.Item);
             Number(row["get"]).ShouldBe(item.Amount, 1e-4);
             Number(row["packs to buy"]).ShouldBe(item.Packs);
+            row["unit"].ShouldBe(UnitWords.Behind(item.Needed, item.Unit));
             row["why"].ShouldBe(item.Why);
         }
+    }
+
+    [Fact]
+    public void Cans_that_are_sold_together_are_bought_in_whole_packs_and_pay_for_all_of_them()
+    {
+        var row = Rows(ShoppingList.Write(SheetSamples.Van())).Single(row => row["key"] == "rust-primer");
+
+        (row["get"], row["unit"], row["pack"], row["packs to buy"], row["price"]).ShouldBe(("2", "cans", "6", "1", "53.40"));
     }
 
     [Fact]

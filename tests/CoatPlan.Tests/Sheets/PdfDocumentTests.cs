@@ -96,6 +96,15 @@ public class PdfDocumentTests
     }
 
     [Fact]
+    public void A_long_name_of_the_job_takes_two_lines_and_says_that_it_goes_on()
+    {
+        using var document = PdfDocument.Open(Write(WorkSheet.Of(SamplePlan.Weekend() with { Job = string.Join(' ', Enumerable.Repeat("Roadster", 60)) })));
+
+        document.Information.Title!.Split(' ').Length.ShouldBe(61);
+        string.Join(' ', document.GetPage(1).GetWords().Select(word => word.Text)).ShouldContain("Roadster…");
+    }
+
+    [Fact]
     public void A_strict_reader_finds_nothing_wrong_where_it_is_there()
     {
         Assert.SkipUnless(OtherProgram.IsThere("qpdf"), "qpdf is not here");

@@ -36,7 +36,17 @@ public class QuoteSheetTests
         var sheet = QuoteSheet.Of(plan)!;
 
         sheet.Blocks.OfType<Bullets>().SelectMany(bullets => bullets.Items).Intersect(plan.Quote!.NotIncluded).ShouldBe(plan.Quote!.NotIncluded);
-        sheet.Blocks.OfType<Blanks>().SelectMany(blanks => blanks.Labels).ShouldBe(["For", "Quote no.", "Date", "Good until", "Agreed: name", "Signature", "Date"]);
+        sheet.Blocks.OfType<Blanks>().SelectMany(blanks => blanks.Labels).ShouldBe(["From", "For", "Vehicle", "Quote no.", "Date", "Good until", "Agreed: name", "Signature", "Date"]);
+    }
+
+    [Fact]
+    public void No_amount_is_broken_in_two_as_text()
+    {
+        var lines = SheetSamples.Text(QuoteSheet.Of(SheetSamples.Van())!).Split('\n');
+        var sum = Rows(SheetSamples.Van())[^1];
+
+        lines.ShouldContain(line => sum.All(cell => line.Contains(cell, StringComparison.Ordinal)));
+        lines.ShouldContain(line => line.Contains("Labour  Materials", StringComparison.Ordinal));
     }
 
     [Fact]

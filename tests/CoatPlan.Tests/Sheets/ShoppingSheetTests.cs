@@ -12,8 +12,12 @@ public class ShoppingSheetTests
         var plan = SheetSamples.Roadster();
         var rows = Grids(plan)[0].Rows;
 
-        rows.Select(row => (row[1], row[2], row[3])).ShouldBe(plan.Supplies.Where(supply => supply.Buy > 0).Select(supply => (supply.Name, $"{supply.Buy}", FormattableString.Invariant($"{supply.Price:0.00} USD"))));
+        rows.Select(row => (row[1], row[2], row[3])).ShouldBe(plan.Supplies.Where(supply => supply.Buy > 0).Select(supply => (supply.Name, supply.Buy == 1 ? "1 can" : $"{supply.Buy} cans", FormattableString.Invariant($"{supply.Price:0.00} USD"))));
     }
+
+    [Fact]
+    public void Cans_that_are_sold_together_are_bought_by_the_pack() =>
+        Grids(SheetSamples.Van())[0].Rows.Single(row => row[1] == "Red oxide rust primer")[2].ShouldBe("2 cans: 1 pack of 6");
 
     [Fact]
     public void Everything_used_up_has_its_amount_and_what_it_is_for()

@@ -135,7 +135,7 @@ public sealed class WhatIsUsedUp
     [InlineData(7, "cloth", "cloths")]
     [InlineData(0, "pair", "pairs")]
     [InlineData(3, "qt", "qt")]
-    [InlineData(12, "ft2", "ft2")]
+    [InlineData(12, "ft2", "ft²")]
     [InlineData(2, "pieces", "pieces")]
     public void Units_stand_in_the_plural_behind_more_than_one(double amount, string unit, string written) => UnitWords.Behind(amount, unit).ShouldBe(written);
 
