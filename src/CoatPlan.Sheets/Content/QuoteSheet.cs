@@ -66,8 +66,8 @@ public static class QuoteSheet
         yield return new Bullets(
         [
             $"{HoursOf(quote.LabourH)} of labour at {words.Money(quote.PerHour)} an hour.",
-            $"Paint {words.Money(quote.Paint)}, what is used up besides {words.Money(quote.Consumables)}.",
             .. quote.Hours.IsEmpty ? [] : (string[])[$"Of these hours: {string.Join(", ", quote.Hours.Select(one => $"{one.Operation.Replace('-', ' ')} {HoursOf(one.H)}"))}."],
+            $"Paint {words.Money(quote.Paint)}, what is used up besides {words.Money(quote.Consumables)}.",
         ]);
     }
 
@@ -78,8 +78,12 @@ public static class QuoteSheet
         [
             .. plan.Surfaces.Select(surface => $"{PlanWords.Name(surface)}: {surface.Material}, {words.Area(surface.AreaM2)} each; found as: {string.Join(", ", surface.Condition.Prepend(surface.Finish))}."),
             When(plan),
-            .. quote.NotIncluded,
         ]);
+        if (quote.NotIncluded.IsEmpty)
+            yield break;
+
+        yield return new Heading("Not in the price");
+        yield return new Bullets(quote.NotIncluded);
     }
 
     // For somebody who has no plan in hand: days in full, and what the last of them means.
