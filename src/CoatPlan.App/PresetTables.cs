@@ -128,7 +128,7 @@ internal static class PresetTables
     /// <summary>Classes of product.</summary>
     /// <param name="catalogue">The presets.</param>
     public static PresetTable Products(Catalogue catalogue) =>
-        new("Products", [.. catalogue.Products.Select(row => new PresetRow(row.Word, MeaningOf(row), From(row.Provenance)))]);
+        new("Products", [.. catalogue.Products.Select(row => new PresetRow(row.Word, MeaningOf(row), $"{From(row.Provenance)}{Moved(row)}"))]);
 
     /// <summary>Usual pieces.</summary>
     /// <param name="catalogue">The presets.</param>
@@ -168,19 +168,23 @@ internal static class PresetTables
 
     private static string MeaningOf(Condition condition)
     {
-        var asks = condition.Asks.IsEmpty ? "" : $"; asks for {string.Join(", ", condition.Asks)}";
-        return string.Join("; ", Titled(condition.Title, condition.Word).Append($"{Written.Percent(condition.BareShare)} bare after prep{asks}"));
+        var bare = condition.BareShare > 0 ? $"about {Written.Percent(condition.BareShare)} of it is bare metal once it is prepared" : "prep lays nothing bare";
+        var asks = condition.Asks.IsEmpty ? "" : $"; prep adds: {string.Join(", ", condition.Asks)}";
+        return string.Join("; ", Titled(condition.Title, condition.Word).Append($"{bare}{asks}"));
     }
 
     private static string MeaningOf(ProductClass product)
     {
         var coats = product.CoatsLeast == product.CoatsMost ? $"{product.CoatsMost}" : $"{product.CoatsLeast} to {product.CoatsMost}";
         var note = product.Note.Length == 0 ? "" : $" {product.Note}";
-        var moved = product.Moved.IsEmpty ? "" : $" Moved to make the row agree: {string.Join("; ", product.Moved.OrderBy(pair => pair.Key, StringComparer.Ordinal).Select(pair => $"{pair.Key} {pair.Value}{Usual(product, pair.Key)}"))}.";
         return $"{product.Title}; {coats} coats, one can of {Written.Number(product.NetMass.Ounces, 1)} oz ({Written.Number(product.NetMass.Grams, 0)} g) covers {Written.Number(product.Covers.SquareMeters, 2)} m² "
             + $"({Written.Number(product.Covers.SquareFeet, 1)} ft²) in one coat, {Written.Percent(product.SolidsByVolume.DecimalFractions)} solids by volume, {Written.Number(product.DryFilm.Micrometers, 0)} µm dry a coat; "
-            + $"touch {Written.Minutes(product.Times.Touch.TotalMinutes)}, handle {Written.Minutes(product.Times.Handle.TotalMinutes)}; stands {Written.Number(product.Heat.DegreesCelsius, 0)} °C; {string.Join(", ", product.Hazards)}.{note}{moved}";
+            + $"touch {Written.Minutes(product.Times.Touch.TotalMinutes)}, handle {Written.Minutes(product.Times.Handle.TotalMinutes)}; stands {Written.Number(product.Heat.DegreesCelsius, 0)} °C; {string.Join(", ", product.Hazards)}.{note}";
     }
+
+    private static string Moved(ProductClass product) => product.Moved.IsEmpty
+        ? ""
+        : $"; moved to make the row agree: {string.Join("; ", product.Moved.OrderBy(pair => pair.Key, StringComparer.Ordinal).Select(pair => $"{pair.Key} {pair.Value}{Usual(product, pair.Key)}"))}";
 
     private static string Usual(ProductClass product, string field) => product.Ranges.TryGetValue(field, out var range) ? $" [{range}]" : "";
 

@@ -50,7 +50,7 @@ public sealed class PresetsCommandTests
 
     [Fact]
     public void A_row_that_was_made_to_agree_says_from_where() =>
-        CommandRun.Of("presets", "Moved", "enamel-aerosol").Output.ShouldContain("from 13 %");
+        CommandRun.Of("presets", "enamel-aerosol").Output.ShouldContain("from 13 %");
 
     [Fact]
     public void A_folder_of_presets_overrides_the_built_in_rows()
