@@ -48,5 +48,5 @@ internal sealed record GoNoGo(bool IsGo, ImmutableArray<string> Says)
 
     private static (bool Kept, string Says) Humidities(double read, PlanLimits limits) =>
         (read >= limits.HumidityLow && read <= limits.HumidityHigh,
-            $"humidity {Written.Percent(read)}; the label wants {Written.Percent(limits.HumidityLow)} to {Written.Percent(limits.HumidityHigh)}");
+            $"humidity {Written.Percent(read)}; the label wants {(limits.HumidityLow > 0 ? $"{Written.Percent(limits.HumidityLow)} to" : "at most")} {Written.Percent(limits.HumidityHigh)}");
 }

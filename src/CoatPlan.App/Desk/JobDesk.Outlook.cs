@@ -101,7 +101,7 @@ internal sealed partial class JobDesk
         else if (Page is not null)
             OfferFigures(planned);
         else
-            ExplainFigure(planned, ExplanationPage.FigureAt(this));
+            ExplainFigure(planned, ChosenFigure.Of(this));
     }
 
     private void OfferFigures(PlannedJob from) =>
@@ -116,6 +116,14 @@ internal sealed partial class JobDesk
         else
             Message = $"no figure of the plan is called {what}";
         return null;
+    }
+
+    private void ReadTroubles()
+    {
+        if (Plan is { } plan)
+            Show(TroublesPage.Of(plan));
+        else
+            Message = "no plan that could warn of anything yet";
     }
 
     private void Show(TextPage page) => (Page, ReadFrom) = (page, 0);
@@ -134,7 +142,7 @@ internal sealed partial class JobDesk
                 Quit();
                 break;
             default:
-                ReadFrom = Moved(ReadFrom, word, int.MaxValue);
+                ReadOn(word);
                 break;
         }
     }

@@ -21,7 +21,7 @@ internal sealed partial class JobDesk
                 AskForFolder();
                 break;
             default:
-                ReadFrom = Moved(ReadFrom, word, int.MaxValue);
+                ReadOn(word);
                 break;
         }
     }

@@ -1,11 +1,11 @@
-using CoatPlan.Quantities;
 using CoatPlan.App.Wording;
 using CoatPlan.Jobs;
 using CoatPlan.Plans;
+using CoatPlan.Quantities;
 
 namespace CoatPlan.App.Desk;
 
-/// <content>Work that goes on, and the hours.</content>
+/// <content>Work that goes on: steps that are done, readings before a coat.</content>
 internal sealed partial class JobDesk
 {
     private readonly Dictionary<string, string> read = new(StringComparer.Ordinal);
@@ -19,6 +19,9 @@ internal sealed partial class JobDesk
                 break;
             case Word.Judge when Step is { } step:
                 AskForReadings(step);
+                break;
+            case Word.Enter when Step is { } step:
+                Show(StepPage.Of(Plan!, step, Job?.Units ?? PrintUnits.Us));
                 break;
             default:
                 StepAt = Moved(StepAt, word, Plan?.Steps.Length ?? 0);
@@ -68,22 +71,35 @@ internal sealed partial class JobDesk
     }
 
     private void AskForNote(PlanStep step, StepReport report) =>
-        Ask("A note (nothing: none)", "", note => Try(StepTicks.Tick(Text, Job!, step, report with { Note = note }, read.GetValueOrDefault(step.Id)), $"tick of {step.Title}"));
+        Ask("A note (nothing: none)", "", note => Tick(step, report with { Note = note }));
+
+    // The next step to do is chosen, so that one tick can follow another.
+    private string? Tick(PlanStep step, StepReport report)
+    {
+        var next = Plan?.Steps.SkipWhile(each => each.Id != step.Id).FirstOrDefault(each => !each.Done && each.Id != step.Id)?.Id;
+        var refused = Try(StepTicks.Tick(Text, Job!, step, report, read.GetValueOrDefault(step.Id)), $"tick of {step.Title}");
+        if (refused is not null)
+            return refused;
+
+        ChooseStep(next);
+        Message = $"ticked: {step.Title}; undo takes it back";
+        return null;
+    }
 
     private void AskForReadings(PlanStep step)
     {
         if (step.Limits is not { } limits)
         {
-            Message = $"{step.Title} has no limits of a label to compare with";
+            Message = "no label limits this step: choose a coat, marked with *";
             return;
         }
 
         var units = Job?.Units ?? PrintUnits.Us;
         var example = $"{Written.Temperature(step.AirC, units)}, {Written.Temperature(step.SurfaceC, units)}, {Written.Percent(step.Humidity)}";
-        Ask("Air, metal, humidity as read just now", example, typed =>
+        Ask($"Air, metal and humidity as read just now, such as {example}", "", typed =>
         {
             if (GoNoGo.Of(limits, typed, units) is not { } judged)
-                return $"expected three readings with commas between, such as {example}";
+                return $"expected three readings with their units and commas between, such as {example}";
 
             // What was read goes into the job with the tick of the step.
             read[step.Id] = typed;
@@ -94,36 +110,4 @@ internal sealed partial class JobDesk
 
     private void Ask(string asks, string typed, Func<string, string?> take) =>
         Typing = new LineEdit { Asks = asks, InCell = false, Typed = typed, Take = take };
-
-    private void DoAtTimeline(Word word)
-    {
-        switch (word)
-        {
-            case Word.ZoomIn:
-                Zoom = Math.Min(Zoom + 1, 3);
-                break;
-            case Word.ZoomOut:
-                Zoom = Math.Max(Zoom - 1, 0);
-                break;
-            case Word.Left or Word.Right:
-                StepAt = Moved(StepAt, word == Word.Left ? Word.Up : Word.Down, Plan?.Steps.Length ?? 0);
-                break;
-            case Word.Up or Word.Down:
-                StepAt = FirstStepOfDay(word == Word.Up ? -1 : 1);
-                break;
-            default:
-                StepAt = Moved(StepAt, word, Plan?.Steps.Length ?? 0);
-                break;
-        }
-    }
-
-    private int FirstStepOfDay(int direction)
-    {
-        if (Plan is not { } plan || Step is not { } step)
-            return 0;
-
-        var days = plan.Steps.Select(each => each.Start.Date).Distinct().Order().ToList();
-        var day = days[Math.Clamp(days.IndexOf(step.Start.Date) + direction, 0, days.Count - 1)];
-        return plan.Steps.IndexOf(plan.Steps.First(each => each.Start.Date == day));
-    }
 }

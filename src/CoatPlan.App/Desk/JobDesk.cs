@@ -11,6 +11,8 @@ internal sealed partial class JobDesk
 {
     private const int PageRows = 10;
 
+    private const int LongestRead = 10_000;
+
     private static readonly int PlaceCount = Enum.GetValues<DeskPlace>().Length;
 
     private readonly Workshop workshop;
@@ -30,6 +32,9 @@ internal sealed partial class JobDesk
     private readonly JobFields fields = new();
 
     private string? keptSafe;
+
+    // Made when they are first looked at; a plan has many pages.
+    private ImmutableArray<Sheet>? sheets;
 
     /// <summary>A desk with a job on it.</summary>
     /// <param name="file">The job's file.</param>
@@ -104,8 +109,11 @@ internal sealed partial class JobDesk
     /// <summary>The first row shown of a place that is read and not chosen from.</summary>
     public int ReadFrom { get; private set; }
 
+    /// <summary>The last row that can be the first one shown; what draws the place knows how much of it fits.</summary>
+    public int ReadEnd { get; set; } = LongestRead;
+
     /// <summary>The sheets of the newest plan; empty where there is none.</summary>
-    public ImmutableArray<Sheet> Sheets => Plan is { } plan ? SheetSet.Of(plan) : [];
+    public ImmutableArray<Sheet> Sheets => sheets ??= Plan is { } plan ? SheetSet.Of(plan) : [];
 
     /// <summary>The sheet that is shown, from 0.</summary>
     public int SheetAt { get; private set; }
@@ -161,6 +169,8 @@ internal sealed partial class JobDesk
             Answer(word);
         else if (Helping)
             ReadHelp(word);
+        else if (word is Word.Help)
+            (Helping, ReadFrom) = (true, 0);
         else if (Picking is { } picker)
             Pick(picker, word);
         else if (Page is not null && Typing is null)
@@ -176,112 +186,10 @@ internal sealed partial class JobDesk
         Changed?.Invoke();
     }
 
-    /// <summary>Takes what was typed for the value that is asked for.</summary>
-    /// <param name="typed">What was typed.</param>
-    /// <returns>Whether it was taken; otherwise the complaint stands in <see cref="Typing"/> with what was typed.</returns>
-    public bool Take(string typed)
-    {
-        if (Typing is not { } edit)
-            return false;
-
-        // What is typed may ask for more; only an edit that asked for nothing else is closed.
-        edit.Typed = typed;
-        edit.Complaint = edit.Take(typed);
-        if (edit.Complaint is null && Typing == edit)
-            Typing = null;
-        KeepInside();
-        Changed?.Invoke();
-        return edit.Complaint is null;
-    }
-
-    /// <summary>Gives the answer with a letter; does nothing where no answer has it.</summary>
-    /// <param name="letter">The letter.</param>
-    public void Answer(char letter)
-    {
-        if (Asking?.Answers.FirstOrDefault(answer => answer.Letter == char.ToLowerInvariant(letter)) is { } answer)
-            Give(answer);
-        Changed?.Invoke();
-    }
-
-    /// <summary>Narrows the list that is being picked from.</summary>
-    /// <param name="text">What was typed.</param>
-    public void Narrow(string text)
-    {
-        Picking?.Type(text);
-        Changed?.Invoke();
-    }
-
-    /// <summary>Widens the list that is being picked from.</summary>
-    public void Widen()
-    {
-        Picking?.Erase();
-        Changed?.Invoke();
-    }
-
-    /// <summary>Chooses a surface and a column, as with a mouse.</summary>
-    /// <param name="surface">The surface, from 0.</param>
-    /// <param name="column">The column.</param>
-    public void Choose(int surface, SurfaceColumn column)
-    {
-        (SurfaceAt, ColumnAt) = (surface, column);
-        KeepInside();
-        Changed?.Invoke();
-    }
-
-    /// <summary>Chooses a step, as with a mouse.</summary>
-    /// <param name="step">The step, from 0.</param>
-    public void ChooseStep(int step)
-    {
-        StepAt = step;
-        KeepInside();
-        Changed?.Invoke();
-    }
-
-    /// <summary>Chooses a row of the supplies, as with a mouse.</summary>
-    /// <param name="row">The row, cans first, from 0.</param>
-    public void ChooseSupply(int row)
-    {
-        SupplyAt = row;
-        KeepInside();
-        Changed?.Invoke();
-    }
-
-    /// <summary>Chooses a field, as with a mouse.</summary>
-    /// <param name="row">Its row, from 0.</param>
-    public void ChooseField(int row)
-    {
-        fields.At = row;
-        KeepInside();
-        Changed?.Invoke();
-    }
-
-    /// <summary>Chooses a sheet, as with a mouse.</summary>
-    /// <param name="sheet">The sheet, from 0.</param>
-    public void ChooseSheet(int sheet)
-    {
-        (SheetAt, ReadFrom) = (sheet, 0);
-        KeepInside();
-        Changed?.Invoke();
-    }
-
-    /// <summary>Chooses a row of the list that is being picked from, as with a mouse.</summary>
-    /// <param name="row">The row, from 0.</param>
-    public void PointAt(int row)
-    {
-        Picking?.GoTo(row);
-        Changed?.Invoke();
-    }
-
-    /// <summary>Opens a list to pick from.</summary>
-    /// <param name="picker">The list.</param>
-    public void Offer(Picker picker)
-    {
-        Picking = picker;
-        Changed?.Invoke();
-    }
-
+    // What was said about the key before is over with the next one.
     private void DoAtPlace(Word word)
     {
+        Message = "";
         switch (word)
         {
             case Word.GoSurfaces or Word.GoSequence or Word.GoSupplies or Word.GoTimeline or Word.GoAir or Word.GoSheets or Word.GoFields:
@@ -317,17 +225,16 @@ internal sealed partial class JobDesk
             case Word.Explain:
                 Explain();
                 break;
-            case Word.Help:
-                (Helping, ReadFrom) = (true, 0);
-                break;
             case Word.Quit:
                 Quit();
                 break;
-            case Word.Back when Place == DeskPlace.Fields && fields.Close():
-                Message = "";
+            case Word.Troubles:
+                ReadTroubles();
                 break;
-            case Word.Back:
-                Message = Unsaved ? "unsaved changes: save them, or leave by quitting" : "";
+            case Word.Back when Place == DeskPlace.Fields && fields.Close():
+                break;
+            case Word.Back when Unsaved:
+                Message = "unsaved changes: save them, or leave by quitting";
                 break;
             default:
                 DoHere(word);
@@ -358,10 +265,12 @@ internal sealed partial class JobDesk
                 DoAtFields(word);
                 break;
             default:
-                ReadFrom = Moved(ReadFrom, word, int.MaxValue);
+                ReadOn(word);
                 break;
         }
     }
+
+    private void ReadOn(Word word) => ReadFrom = Moved(Math.Min(ReadFrom, ReadEnd), word, ReadEnd + 1);
 
     private static int Moved(int at, Word word, int count)
     {
@@ -372,14 +281,13 @@ internal sealed partial class JobDesk
             Word.PageUp => at - PageRows,
             Word.PageDown => at + PageRows,
             Word.First => 0,
-            Word.Last when count < int.MaxValue => count - 1,
-            Word.Last => at + (10 * PageRows),
+            Word.Last => count - 1,
             _ => at,
         };
         return Math.Clamp(to, 0, Math.Max(0, count - 1));
     }
 
-    private void Go(DeskPlace place) => (Place, ReadFrom, Message) = (place, 0, "");
+    private void Go(DeskPlace place) => (Place, ReadFrom) = (place, 0);
 
     // A row that was deleted, or a plan with fewer steps, must not leave the choice outside.
     private void KeepInside()
@@ -388,7 +296,8 @@ internal sealed partial class JobDesk
         StepAt = Math.Clamp(StepAt, 0, Math.Max(0, (Plan?.Steps.Length ?? 1) - 1));
         if (Place == DeskPlace.Fields)
             fields.At = Math.Clamp(fields.At, 0, Math.Max(0, JobFields.RowsOf(Outline) - 1));
-        SheetAt = Math.Clamp(SheetAt, 0, Math.Max(0, Sheets.Length - 1));
+        if (Place == DeskPlace.Sheets)
+            SheetAt = Math.Clamp(SheetAt, 0, Math.Max(0, Sheets.Length - 1));
         SupplyAt = Math.Clamp(SupplyAt, 0, Math.Max(0, ((Plan?.Supplies.Length + Plan?.Consumables.Length) ?? 1) - 1));
     }
 
@@ -422,13 +331,6 @@ internal sealed partial class JobDesk
         return $"{first.Message}{expected}{mend}";
     }
 
-    private void StopTyping(string message)
-    {
-        (Typing, Message) = (null, message);
-        if (Guiding is not null)
-            GoBackInGuide();
-    }
-
     private void Undo()
     {
         if (history.Undoable is not { } what)
@@ -459,100 +361,5 @@ internal sealed partial class JobDesk
         Reading = workshop.Read(Text, File.Name, File.Path);
         Message = message;
         Replan();
-    }
-
-    private void Replan()
-    {
-        replanner.Cancel();
-        if (Reading.Ready is not { } ready)
-        {
-            sketcher.Cancel();
-            return;
-        }
-
-        // The effect of a change is shown at once; the best plan follows when it is found.
-        sketcher.Want(ready, (plan, trouble) =>
-        {
-            Show(plan, trouble);
-            if (trouble is null)
-                replanner.Want(ready, Show);
-        });
-    }
-
-    private void Show(PlannedJob? made, Exception? trouble)
-    {
-        planned = made ?? planned;
-        Trouble = trouble?.Message;
-        KeepInside();
-        Changed?.Invoke();
-    }
-
-    private void Answer(Word word)
-    {
-        var question = Asking!;
-        switch (word)
-        {
-            case Word.Up or Word.Left or Word.Previous:
-                question.At = Math.Max(question.At - 1, 0);
-                break;
-            case Word.Down or Word.Right or Word.Next:
-                question.At = Math.Min(question.At + 1, question.Answers.Length - 1);
-                break;
-            case Word.Enter:
-                Give(question.Answers[question.At]);
-                break;
-            case Word.Back:
-                Asking = null;
-                GoOnGuiding();
-                break;
-        }
-    }
-
-    private void Give(Answer answer)
-    {
-        Asking = null;
-        answer.Give();
-        GoOnGuiding();
-    }
-
-    private void ReadHelp(Word word)
-    {
-        if (word is Word.Back or Word.Help or Word.Enter)
-            (Helping, ReadFrom) = (false, 0);
-        else if (word is Word.Quit)
-            Quit();
-        else
-            ReadFrom = Moved(ReadFrom, word, int.MaxValue);
-    }
-
-    private void Pick(Picker picker, Word word)
-    {
-        switch (word)
-        {
-            case Word.Back:
-                Picking = null;
-                if (Guiding is not null)
-                    GoBackInGuide();
-                break;
-            case Word.Quit:
-                Picking = null;
-                Quit();
-                break;
-            case Word.Mark:
-                picker.Mark();
-                break;
-            case Word.Enter:
-                Picking = null;
-                if (picker.Take(picker.Picked()) is { } refused)
-                {
-                    picker.Complaint = refused;
-                    Picking = picker;
-                }
-
-                break;
-            default:
-                picker.GoTo(Moved(picker.At, word, picker.Rows.Length));
-                break;
-        }
     }
 }

@@ -86,6 +86,15 @@ internal sealed class Picker
         At = 0;
     }
 
+    /// <summary>Widens the list to all of its rows.</summary>
+    public void EraseAll() => (Filter, At) = ("", 0);
+
+    /// <summary>How many rows are marked.</summary>
+    public int Marked => marked.Count;
+
+    /// <summary>All rows, whatever was typed.</summary>
+    public ImmutableArray<PickerRow> All => rows;
+
     /// <summary>What would be taken now: the marked rows in the list's order, or the row the keys act on.</summary>
     public ImmutableArray<string> Picked()
     {

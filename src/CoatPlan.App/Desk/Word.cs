@@ -114,6 +114,12 @@ internal enum Word
     /// <summary>Say how the chosen figure came about.</summary>
     Explain,
 
+    /// <summary>Read why the plan is not as asked, the ways out, and what it warns of.</summary>
+    Troubles,
+
+    /// <summary>Empty what is typed.</summary>
+    Empty,
+
     /// <summary>Every key and what it does.</summary>
     Help,
 

@@ -24,34 +24,15 @@ internal static class AirScreen
         foreach (var why in plan.Respirator.Why)
             text.Item("  ", why);
         text.Skip();
+        foreach (var warning in plan.Warnings)
+            text.Item("! ", $"{warning.Text} [{warning.Code}]", Ink.Warning);
+        if (!plan.Warnings.IsEmpty)
+            text.Skip();
         Ratios(page, text, plan, units);
         foreach (var caution in plan.Cautions)
             text.Item("! ", $"{caution.Text} ({caution.Source})");
-        foreach (var warning in plan.Warnings)
-            text.Item("! ", $"{warning.Text} [{warning.Code}]", Ink.Warning);
 
-        var first = Math.Clamp(desk.ReadFrom, 0, Math.Max(0, text.Y - canvas.Height));
-        Show(canvas, page, first, text.Y);
-    }
-
-    /// <summary>Shows the part of a long page that fits, with a line that says where one is in it.</summary>
-    /// <param name="canvas">The place's own canvas.</param>
-    /// <param name="page">The long page.</param>
-    /// <param name="first">Its first row to show.</param>
-    /// <param name="rows">Rows that it has.</param>
-    public static void Show(Canvas canvas, Canvas page, int first, int rows)
-    {
-        for (var y = 0; y < canvas.Height && first + y < page.Height; y++)
-        {
-            for (var x = 0; x < canvas.Width; x++)
-                canvas.Write(x, y, page.TextAt(x, first + y), page.InkAt(x, first + y));
-        }
-
-        if (rows <= canvas.Height || canvas.Height < 2)
-            return;
-
-        var left = rows - first - canvas.Height + 1;
-        canvas.Field(0, canvas.Height - 1, canvas.Width, left > 0 ? $"-- {left} more, {Keys.NameOf(Word.Down)} to read on --" : "-- end --", Ink.Quiet);
+        LongPage.Show(canvas, page, text.Y, desk);
     }
 
     private static void Ratios(Canvas page, Reader text, Plan plan, PrintUnits units)
@@ -71,28 +52,29 @@ internal static class AirScreen
         text.Skip();
     }
 
-    // The limit stands in the same column in every row, so that over and under can be seen without a figure.
+    // The limit stands in the same column in every row, so that over and under can be seen without a figure. Each step has a row for its name, so that none is cut.
     private static void Bars(Canvas page, Reader text, Plan plan)
     {
-        const int titleWidth = 28;
-        const int figures = 32;
-        var bar = Math.Max(10, page.Width - titleWidth - figures);
+        const int figures = 36;
+        var bar = Math.Max(10, page.Width - figures);
         var most = Math.Max(1.25, plan.Air.ByStep.Max(step => step.MixtureRatio));
-        var limitAt = titleWidth + (int)(bar / most);
-        page.Write(titleWidth, text.Y, "solvent mixture; | is its limit", Ink.Quiet);
-        page.FieldRight(titleWidth + bar, text.Y, figures, "of limit   of LEL   purge", Ink.Quiet);
+        var limitAt = Math.Min((int)(bar / most), bar - 1);
+        page.Write(0, text.Y, "Solvent mixture at each step; | is its limit", Ink.Strong);
+        page.FieldRight(bar, text.Y, figures, "of limit   of LEL         purge", Ink.Quiet);
         text.Skip();
         foreach (var step in plan.Air.ByStep)
         {
-            var y = text.Y;
             var over = step.MixtureRatio > 1;
-            var title = plan.Steps.FirstOrDefault(known => known.Id == step.Step)?.Title ?? step.Step;
-            page.Field(0, y, titleWidth - 1, title);
-            page.Write(titleWidth, y, new string(over ? '█' : '▒', Math.Clamp((int)Math.Round(bar * step.MixtureRatio / most), 0, bar)), over ? Ink.Warning : Ink.Hands);
-            page.Write(Math.Min(limitAt, titleWidth + bar - 1), y, "|", Ink.Strong);
+            if (plan.Steps.FirstOrDefault(known => known.Id == step.Step) is { } known)
+                text.Say($"{Clock.DayAndTime(known.Start)}  {known.Title}: {Sentences.SurfacesOf(plan, known)}");
+            var y = text.Y;
+            page.Write(0, y, new string(over ? '█' : '▒', Math.Clamp((int)Math.Round(bar * step.MixtureRatio / most), 0, bar)), over ? Ink.Warning : Ink.Hands);
+            page.Write(limitAt, y, "|", Ink.Strong);
             var purge = step.PurgeMin is { } minutes ? Written.Minutes(minutes) : "never";
-            page.FieldRight(titleWidth + bar, y, figures, $"{(over ? "over " : "under ")}{Written.Number(step.MixtureRatio, 2),5}   {Written.Percent(step.LelRatio),6}   {purge,5}", over ? Ink.Warning : Ink.Plain);
+            page.FieldRight(bar, y, figures, $"{(over ? "over " : "under ")}{Written.Number(step.MixtureRatio, 2),5}   {Written.Percent(step.LelRatio),6}   {purge,11}", over ? Ink.Warning : Ink.Plain);
             text.Skip();
         }
+
+        text.Say("LEL: the lower explosive limit, the share of vapour from which air can burn. Purge: how long until the room is clear again.", Ink.Quiet);
     }
 }

@@ -36,10 +36,13 @@ internal static class FrameScreen
     {
         Title(canvas, desk);
         Places(canvas, desk);
-        Said(canvas, canvas.Height - 3, desk);
         TotalsScreen.Draw(canvas, canvas.Height - 2, desk);
         BottomLine(canvas, canvas.Height - 1, desk);
     }
+
+    /// <summary>Rows that the place has on a screen.</summary>
+    /// <param name="height">Rows of the screen.</param>
+    public static int PlaceRows(int height) => Math.Max(0, height - RowsAbove - RowsBelow);
 
     /// <summary>The place whose name stands at a column of the second row; null between names.</summary>
     /// <param name="x">The column.</param>
@@ -62,13 +65,20 @@ internal static class FrameScreen
         canvas.Field(0, 0, canvas.Width, "", Ink.Bar);
         var unsaved = desk.Unsaved ? " (not saved)" : "";
         var name = $" CoatPlan: {(desk.Guiding is null ? desk.Job?.Name ?? desk.File.Name : "a new job, by asking")}{unsaved}";
-        var help = $"{Keys.NameOf(Word.Help)} help ";
+        var menu = desk.Guiding is null ? $"{Keys.NameOf(Word.Menu)} menu  {Keys.NameOf(Word.Quit)} quit " : "";
+        var help = $"{Keys.NameOf(Word.Help)} help  {menu}";
         canvas.Field(0, 0, canvas.Width - help.Length - 1, name, Ink.Bar);
         canvas.Write(canvas.Width - help.Length, 0, help, Ink.Bar);
     }
 
     private static void Places(Canvas canvas, JobDesk desk)
     {
+        if (desk.Guiding is not null)
+        {
+            canvas.Field(0, 1, canvas.Width, $" question {desk.GuideAnswers + 1}; every answer can be changed later", Ink.Quiet);
+            return;
+        }
+
         var x = 0;
         var afterChosen = false;
         foreach (var (place, name) in Tabs)
@@ -84,28 +94,10 @@ internal static class FrameScreen
             canvas.Write(x, 1, "]", Ink.BarChosen);
     }
 
-    private static void Said(Canvas canvas, int y, JobDesk desk)
-    {
-        if (desk.Typing is { } edit)
-        {
-            if (edit.Complaint is { } complaint)
-                canvas.Field(0, y, canvas.Width, $"! {complaint}", Ink.Warning);
-            else
-                canvas.Field(0, y, canvas.Width, edit.InCell ? edit.Asks : $"{edit.Asks}: ", Ink.Strong);
-            return;
-        }
-
-        if (desk.Trouble is { } trouble)
-            canvas.Field(0, y, canvas.Width, $"! This could not be planned: {trouble}", Ink.Warning);
-        else
-            canvas.Field(0, y, canvas.Width, desk.Message, Ink.Strong);
-    }
-
     private static void BottomLine(Canvas canvas, int y, JobDesk desk)
     {
         var x = 0;
-        var rows = BottomKeys(desk);
-        foreach (var (name, brief) in rows)
+        foreach (var (name, brief) in KeyHints.Of(desk))
         {
             var columns = name.GetColumns() + brief.GetColumns() + 3;
             if (x + columns > canvas.Width)
@@ -113,17 +105,5 @@ internal static class FrameScreen
             x = canvas.Write(x, y, name, Ink.KeyName);
             x = canvas.Write(x + 1, y, brief, Ink.Quiet) + 2;
         }
-    }
-
-    // What the keys do while something lies over the place is said by what lies there.
-    private static IEnumerable<(string Name, string Brief)> BottomKeys(JobDesk desk)
-    {
-        if (desk.Guiding is not null)
-            return [(Keys.NameOf(Word.Enter), "take"), (Keys.NameOf(Word.Back), "the question before"), (Keys.NameOf(Word.Quit), "stop asking")];
-        if (desk.Typing is not null)
-            return [(Keys.NameOf(Word.Enter), "take"), (Keys.NameOf(Word.Next), "take, next"), (Keys.NameOf(Word.Back), "leave as it was")];
-        if (desk is { Picking: null, Asking: null, Page: null, Running: null, Helping: false, Judged: null })
-            return Keys.BottomLine(desk.Place).Select(row => (row.Pressed[0].Name, row.Brief));
-        return [(Keys.NameOf(Word.Back), desk.Running is null ? "back" : "stop")];
     }
 }

@@ -21,12 +21,11 @@ internal static class GuideScreen
         new Reader(canvas, 1).Say(asks.Explains, Ink.Quiet);
         var text = new Reader(canvas, FieldRow + 2, Indent);
         var said = GuideQuestions.Said(desk.Guiding!);
-        var room = Math.Max(0, canvas.Height - FieldRow - 4);
+        var room = Math.Max(0, canvas.Height - FieldRow - 3);
         if (!said.IsEmpty)
             text.Say("So far:", Ink.Quiet);
         foreach (var line in said.Skip(Math.Max(0, said.Length - room)))
             canvas.Field(Indent, NextRow(text), canvas.Width - Indent, line);
-        canvas.Field(0, canvas.Height - 1, canvas.Width, $"{Keys.NameOf(Word.Enter)} take   {Keys.NameOf(Word.Back)} the question before", Ink.KeyName);
         return new Cell(Indent, FieldRow, canvas.Width - Indent);
     }
 

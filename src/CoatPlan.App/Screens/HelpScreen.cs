@@ -22,8 +22,8 @@ internal static class HelpScreen
             text.Skip();
         }
 
-        text.Say("A value is typed as people write it: 8 ft2, 3 1/4 in, 0.7 m2. A mistake is explained on the line above the totals; what was typed stays.");
+        text.Say("A value is typed as people write it: 8 ft2, 3 1/4 in, 0.7 m2. A mistake is explained above the totals; what was typed stays.");
         text.Say("The product's label and safety data sheet win over every plan; local codes and licensed practice win over both.");
-        AirScreen.Show(canvas, page, Math.Clamp(desk.ReadFrom, 0, Math.Max(0, text.Y - canvas.Height)), text.Y);
+        LongPage.Show(canvas, page, text.Y, desk);
     }
 }

@@ -17,7 +17,5 @@ internal static class JudgementScreen
             text.Item("- ", says);
         text.Skip();
         text.Say("This compares readings with the limits planned with; the label in hand wins over it.", Ink.Quiet);
-        text.Skip();
-        text.Say("Any key goes back.", Ink.KeyName);
     }
 }

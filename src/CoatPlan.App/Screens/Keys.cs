@@ -3,7 +3,7 @@ using Terminal.Gui.Input;
 
 namespace CoatPlan.App.Screens;
 
-/// <summary>Every key of the terminal UI, declared once: they feed the keys themselves, the bottom line, the menu and the help.</summary>
+/// <summary>Every key of the terminal UI, declared once: they feed the keys themselves, the bottom line, the menu, the help and the reference.</summary>
 internal static class Keys
 {
     private const string Places = "Places";
@@ -50,7 +50,7 @@ internal static class Keys
         new(Word.ZoomIn, Moving, "closer", "Fewer hours, each of them wider", AtTimeline, new KeyName(new Key('+'), "+")),
         new(Word.ZoomOut, Moving, "farther", "More hours, each of them narrower", AtTimeline, new KeyName(new Key('-'), "-")),
 
-        new(Word.Enter, Changing, "change", "Change the chosen value, open what is in it; take what was typed or picked", AtRows, new KeyName(Key.Enter, "Enter"), new KeyName(Key.F2, "F2")),
+        new(Word.Enter, Changing, "change", "Change the chosen value, open what is in it; everything about a step; take what was typed or picked", [.. AtRows, DeskPlace.Sequence, DeskPlace.Timeline], new KeyName(Key.Enter, "Enter"), new KeyName(Key.F2, "F2")),
         new(Word.Add, Changing, "add", "Add a surface after the chosen one; add a field or an item", AtRows, new KeyName(new Key('a'), "a"), new KeyName(Key.InsertChar, "Ins")),
         new(Word.Copy, Changing, "copy", "Copy the chosen surface, or item of a list", AtRows, new KeyName(new Key('c'), "c")),
         new(Word.Delete, Changing, "delete", "Delete the chosen surface or field; undo brings it back", AtRows, new KeyName(Key.Delete, "Del")),
@@ -59,6 +59,7 @@ internal static class Keys
         new(Word.Inside, Changing, "all of it", "Everything about the chosen surface: shapes, masks, gauge, heat, what is near it", AtSurfaces, new KeyName(new Key('i'), "i"), new KeyName(Key.F3, "F3")),
         new(Word.Judge, Changing, "go or no-go", "Compare air, metal and humidity as read just now with the limits of the chosen coat", AtSequence, new KeyName(new Key('g'), "g")),
         new(Word.Mark, Changing, "tick", "In the sequence: tick the chosen step off as done; in a list: mark or unmark", AtSequence, new KeyName(Key.Space, "Space")),
+        new(Word.Empty, Changing, "empty", "While a value is typed: empty it; in a list: show all of it again", [], new KeyName(Key.U.WithCtrl, "Ctrl+U")),
         new(Word.Undo, Changing, "undo", "Take back the last change, as often as there are any", Everywhere, new KeyName(Key.Z.WithCtrl, "Ctrl+Z")),
         new(Word.Redo, Changing, "redo", "Make a change again that was taken back", Everywhere, new KeyName(Key.Y.WithCtrl, "Ctrl+Y")),
 
@@ -66,6 +67,7 @@ internal static class Keys
         new(Word.When, Asking, "start times", "Which starts the weather and the hours allow, best first; picking one takes it", Everywhere, new KeyName(new Key('s'), "s"), new KeyName(Key.F6, "F6")),
         new(Word.Chance, Asking, "chance", "How likely the job is done in time, what costs the most, what would help", Everywhere, new KeyName(new Key('o'), "o"), new KeyName(Key.F7, "F7")),
         new(Word.Compare, Asking, "compare", "This plan beside that of the saved file, of before the last change, or of another file", Everywhere, new KeyName(new Key('d'), "d"), new KeyName(Key.F8, "F8")),
+        new(Word.Troubles, Asking, "warnings", "What is wrong with the plan: why it is not as asked, the ways out that were tried, its warnings", Everywhere, new KeyName(new Key('r'), "r"), new KeyName(Key.F9, "F9")),
 
         new(Word.Save, Program, "save", "Write the job file; nothing in it changes but what was changed here", Everywhere, new KeyName(Key.S.WithCtrl, "Ctrl+S")),
         new(Word.Reload, Program, "read again", "Read the job file again, after another program changed it", Everywhere, new KeyName(Key.F5, "F5")),
@@ -80,10 +82,10 @@ internal static class Keys
     /// <param name="key">The key.</param>
     public static Word? WordOf(Key key) => All.FirstOrDefault(row => row.Pressed.Any(name => name.Key == key))?.Word;
 
-    /// <summary>What the menu offers at a place: everything but moving about.</summary>
+    /// <summary>What the menu offers at a place: everything but moving about, and the places last, as their names can be seen anyway.</summary>
     /// <param name="place">The place.</param>
     public static ImmutableArray<KeyRow> MenuAt(DeskPlace place) =>
-        [.. All.Where(row => row.Group != Moving && row.Places.Contains(place) && row.Word is not (Word.Menu or Word.Back))];
+        [.. All.Where(row => row.Group != Moving && row.Places.Contains(place) && row.Word is not (Word.Menu or Word.Back)).OrderBy(row => row.Group == Places)];
 
     /// <summary>Whether a key takes what is typed; the other keys of its word belong to the text field.</summary>
     /// <param name="key">The key.</param>
@@ -101,20 +103,4 @@ internal static class Keys
     /// <summary>What a person calls the first key of a word.</summary>
     /// <param name="word">The word.</param>
     public static string NameOf(Word word) => All.First(row => row.Word == word).Pressed[0].Name;
-
-    /// <summary>The keys that the bottom line names at a place, most useful first.</summary>
-    /// <param name="place">The place.</param>
-    public static ImmutableArray<KeyRow> BottomLine(DeskPlace place)
-    {
-        ImmutableArray<Word> own = place switch
-        {
-            DeskPlace.Surfaces => [Word.Enter, Word.Inside, Word.Add, Word.Copy, Word.Delete, Word.Undo],
-            DeskPlace.Sequence => [Word.Down, Word.Mark, Word.Judge, Word.Undo],
-            DeskPlace.Timeline => [Word.Left, Word.Right, Word.ZoomIn, Word.ZoomOut],
-            DeskPlace.Fields => [Word.Enter, Word.Add, Word.Delete, Word.Back, Word.Undo],
-            DeskPlace.Sheets => [Word.WriteSheets, Word.Right, Word.Down],
-            _ => [Word.Up, Word.Down],
-        };
-        return [.. own.Concat([Word.Save, Word.Help, Word.Menu, Word.Quit]).Select(word => All.First(row => row.Word == word))];
-    }
 }

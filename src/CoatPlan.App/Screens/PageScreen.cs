@@ -12,25 +12,34 @@ internal static class PageScreen
     /// <summary>Draws it.</summary>
     /// <param name="canvas">The place's own canvas.</param>
     /// <param name="page">The page.</param>
-    /// <param name="from">The first row to show.</param>
-    public static void Draw(Canvas canvas, TextPage page, int from)
+    /// <param name="desk">The desk.</param>
+    public static void Draw(Canvas canvas, TextPage page, JobDesk desk)
     {
-        canvas.Field(0, 0, canvas.Width, page.Title, Ink.Strong);
+        var title = new Reader(canvas, 0);
+        title.Say(page.Title, Ink.Strong);
         var whole = new Canvas(canvas.Width, LongestPage);
         var text = new Reader(whole, 0);
+        Lines(text, page, canvas.Width);
+        var below = new Canvas(canvas.Width, Math.Max(0, canvas.Height - title.Y - 1));
+        LongPage.Show(below, whole, text.Y, desk);
+        canvas.Paste(0, title.Y + 1, below);
+    }
+
+    /// <summary>Writes the lines of a page.</summary>
+    /// <param name="text">Where to.</param>
+    /// <param name="page">The page.</param>
+    /// <param name="width">Columns that there are.</param>
+    public static void Lines(Reader text, TextPage page, int width)
+    {
+        var first = text.Y;
         foreach (var line in page.Lines)
         {
-            if (line.Kind == PageLineKind.Heading && text.Y > 0)
+            if (line.Kind == PageLineKind.Heading && text.Y > first)
                 text.Skip();
             // Deep inputs would leave no room for their words.
-            var lead = line.Lead.Length > canvas.Width - NarrowestText ? line.Lead.TrimStart() : line.Lead;
+            var lead = line.Lead.Length > width - NarrowestText ? line.Lead.TrimStart() : line.Lead;
             text.Item(lead, line.Text, InkOf(line.Kind));
         }
-
-        var below = new Canvas(canvas.Width, Math.Max(0, canvas.Height - 3));
-        AirScreen.Show(below, whole, Math.Clamp(from, 0, Math.Max(0, text.Y - below.Height)), text.Y);
-        canvas.Paste(0, 2, below);
-        canvas.Field(0, canvas.Height - 1, canvas.Width, $"{Keys.NameOf(Word.Back)} closes   {Keys.NameOf(Word.Explain)} explains any figure", Ink.KeyName);
     }
 
     private static Ink InkOf(PageLineKind kind) => kind switch

@@ -1,13 +1,12 @@
 using CoatPlan.App.Desk;
+using CoatPlan.Sheets.Text;
 
 namespace CoatPlan.App.Screens;
 
 /// <summary>A list to pick from, with what the chosen row means. It takes the whole place, so that nothing is cut.</summary>
 internal static class PickerScreen
 {
-    private const int MeaningRows = 4;
-
-    private const int RowsAbove = 2;
+    private const int MostNoteRows = 2;
 
     /// <summary>Draws it.</summary>
     /// <param name="canvas">The place's own canvas.</param>
@@ -15,42 +14,64 @@ internal static class PickerScreen
     public static void Draw(Canvas canvas, Picker picker)
     {
         canvas.Field(0, 0, canvas.Width, picker.Asks, Ink.Strong);
-        canvas.Field(0, 1, canvas.Width, picker.Filter.Length > 0 ? $"only what holds: {picker.Filter}" : picker.Note.Length > 0 ? picker.Note : "type to narrow the list", Ink.Quiet);
+        var note = new Reader(canvas, 1);
+        foreach (var line in NoteLines(picker, canvas.Width))
+            note.Say(line, Ink.Quiet);
         var rows = picker.Rows;
-        var shown = Math.Max(1, canvas.Height - 4 - MeaningRows);
+        var (top, shown) = List(canvas.Width, canvas.Height, picker);
         var first = Scroll.First(picker.At, rows.Length, shown);
-        var wordWidth = Math.Clamp(rows.IsEmpty ? 0 : rows.Max(row => row.Word.Length), 8, Math.Max(8, canvas.Width / 3));
+        var wordWidth = Math.Clamp(rows.IsEmpty ? 0 : rows.Max(row => row.Word.Length), 8, Math.Max(8, canvas.Width / 2));
         for (var y = 0; y < shown && first + y < rows.Length; y++)
-        {
-            var row = rows[first + y];
-            var chosen = first + y == picker.At;
-            var ink = chosen ? Ink.Chosen : Ink.Plain;
-            var mark = picker.Several ? picker.IsMarked(row) ? "[x] " : "[ ] " : "";
-            canvas.Field(0, y + 2, canvas.Width, "", ink);
-            var x = canvas.Write(0, y + 2, $"{(chosen ? ">" : " ")} {mark}", ink);
-            canvas.Field(x, y + 2, wordWidth, row.Word, ink);
-            canvas.Field(x + wordWidth + 2, y + 2, canvas.Width - x - wordWidth - 2, row.Means, chosen ? ink : Ink.Quiet);
-        }
+            Row(canvas, top + y, picker, rows[first + y], wordWidth, first + y == picker.At);
 
-        var text = new Reader(canvas, Math.Min(shown, Math.Max(rows.Length, 1)) + 3);
+        var text = new Reader(canvas, top + Math.Min(shown, Math.Max(rows.Length, 1)) + 1);
         if (rows.IsEmpty)
-            text.Say("Nothing holds this; erase to see more.", Ink.Warning);
+            text.Say($"Nothing holds this; {Keys.NameOf(Word.Empty)} shows all again.", Ink.Warning);
         else
-            text.Say($"{rows[picker.At].Word}: {rows[picker.At].Means}");
+            text.Say(Meaning(rows[picker.At]));
         if (picker.Complaint is { } complaint)
             text.Say($"! {complaint}", Ink.Warning);
-        var several = picker.Several ? $"{Keys.NameOf(Word.Mark)} mark   " : "";
-        canvas.Field(0, canvas.Height - 1, canvas.Width, $"{several}{Keys.NameOf(Word.Enter)} take   {Keys.NameOf(Word.Back)} leave as it was", Ink.KeyName);
     }
 
     /// <summary>The row to pick at a row of the place; null where there is none.</summary>
+    /// <param name="width">Columns of the place.</param>
     /// <param name="height">Rows of the place.</param>
     /// <param name="y">The row.</param>
     /// <param name="picker">The list.</param>
-    public static int? At(int height, int y, Picker picker)
+    public static int? At(int width, int height, int y, Picker picker)
     {
-        var shown = Math.Max(1, height - 4 - MeaningRows);
-        var at = Scroll.First(picker.At, picker.Rows.Length, shown) + y - RowsAbove;
-        return y >= RowsAbove && y < RowsAbove + shown && at < picker.Rows.Length ? at : null;
+        var (top, shown) = List(width, height, picker);
+        var at = Scroll.First(picker.At, picker.Rows.Length, shown) + y - top;
+        return y >= top && y < top + shown && at < picker.Rows.Length ? at : null;
     }
+
+    private static void Row(Canvas canvas, int y, Picker picker, PickerRow row, int wordWidth, bool chosen)
+    {
+        var ink = chosen ? Ink.Chosen : Ink.Plain;
+        var mark = !picker.Several ? "" : picker.IsMarked(row) ? "[x] " : "[ ] ";
+        canvas.Field(0, y, canvas.Width, "", ink);
+        var x = canvas.Write(0, y, $"{(chosen ? ">" : " ")} {mark}", ink);
+        canvas.Field(x, y, wordWidth, row.Word, ink);
+        canvas.Field(x + wordWidth + 2, y, canvas.Width - x - wordWidth - 2, row.Means, chosen ? ink : Ink.Quiet);
+    }
+
+    // The longest meaning has room below the list, so that the list does not jump while one goes through it; half of the place is the list's at least.
+    private static (int Top, int Rows) List(int width, int height, Picker picker)
+    {
+        var top = 1 + NoteLines(picker, width).Count();
+        var meaning = picker.All.IsEmpty ? 1 : picker.All.Max(row => Wrapping.Lines(Meaning(row), Math.Max(1, width)).Count());
+        var below = 2 + Math.Min(meaning, Math.Max(1, (height / 2) - 2));
+        return (top, Math.Max(1, height - top - below));
+    }
+
+    private static IEnumerable<string> NoteLines(Picker picker, int width)
+    {
+        var marked = !picker.Several ? "" : picker.Marked > 0 ? $"{picker.Marked} marked; " : $"none marked: {Keys.NameOf(Word.Enter)} takes the row with the >; ";
+        var narrowed = picker.Filter.Length > 0 ? $"only what holds: {picker.Filter}" : "type to narrow the list";
+        if (picker.Note.Length > 0)
+            return Wrapping.Lines(picker.Note, Math.Max(1, width)).Take(MostNoteRows).Append($"{marked}{narrowed}");
+        return [$"{marked}{narrowed}"];
+    }
+
+    private static string Meaning(PickerRow row) => row.Means.Length > 0 ? $"{row.Word}: {row.Means}" : row.Word;
 }

@@ -27,6 +27,6 @@ internal static class ProblemsScreen
                 text.Item($"{problem.Line,6} | ", lines[problem.Line - 1].TrimEnd());
         }
 
-        AirScreen.Show(canvas, page, Math.Clamp(desk.ReadFrom, 0, Math.Max(0, text.Y - canvas.Height)), text.Y);
+        LongPage.Show(canvas, page, text.Y, desk);
     }
 }

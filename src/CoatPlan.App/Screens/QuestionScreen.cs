@@ -19,9 +19,6 @@ internal static class QuestionScreen
             var chosen = at == question.At;
             text.Item($"{(chosen ? ">" : " ")} {question.Answers[at].Letter}  ", question.Answers[at].Says, chosen ? Ink.ChosenCell : Ink.Plain);
         }
-
-        text.Skip();
-        text.Say($"{Keys.NameOf(Word.Enter)} or the letter: answer   {Keys.NameOf(Word.Back)} none of these", Ink.KeyName);
     }
 
     /// <summary>The answer at a row of the place; null where there is none.</summary>

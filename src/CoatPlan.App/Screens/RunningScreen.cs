@@ -19,7 +19,5 @@ internal static class RunningScreen
         var width = Math.Max(10, Math.Min(MostWidth, canvas.Width - 12));
         var filled = (int)(work.Share * width);
         text.Say($"[{new string('█', filled)}{new string('·', width - filled)}] {Written.Percent(work.Share)}");
-        text.Skip();
-        text.Say($"{Keys.NameOf(Word.Back)} stops it; nothing is changed by it.", Ink.KeyName);
     }
 }

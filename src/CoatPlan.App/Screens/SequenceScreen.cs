@@ -12,6 +12,8 @@ internal static class SequenceScreen
 
     private const int DetailRows = 9;
 
+    private const int LongestDetail = 400;
+
     private const int TimeWidth = 13;
 
     private const int HandsWidth = 8;
@@ -124,30 +126,21 @@ internal static class SequenceScreen
         if (desk.Step is not { } step)
             return;
 
-        var units = desk.Job?.Units ?? Jobs.PrintUnits.Us;
-        var text = new Reader(canvas, 0);
-        text.Say($"{step.Title}: {Sentences.SurfacesOf(plan, step)}", Ink.Strong);
-        text.Item("why     ", step.Why);
-        foreach (var wait in Sentences.WaitsOf(plan, step))
-            text.Item("waits   ", wait);
-        if (step.WaitsFor.Length > 0)
-            text.Item("timing  ", step.WaitsFor);
-        if (step.LastSafeStart is { } last)
-            text.Item("latest  ", $"last safe start {Clock.MomentSeenFrom(last, step.Start.Date)}{Sentences.Then(step)}", Ink.Strong);
-        text.Item("slack   ", Sentences.SlackOf(step));
-        foreach (var idle in plan.Idle.Where(idle => idle.To == step.Start && idle.Station == step.Station))
-            text.Item("idle    ", Sentences.IdleOf(idle));
-        if (plan.RestPoints.Any(point => point.After == step.Id))
-            text.Item("rest    ", "after this step the whole job can rest a week without rework");
-        text.Item("air     ", Sentences.AirOf(step, units));
-        if (step.Limits is { } limits)
-            text.Item("limits  ", Sentences.LimitsOf(limits, units));
+        var page = StepPage.Of(plan, step, desk.Job?.Units ?? Jobs.PrintUnits.Us);
+        var whole = new Canvas(canvas.Width, LongestDetail);
+        var text = new Reader(whole, 0);
+        text.Say(page.Title, Ink.Strong);
+        PageScreen.Lines(text, page, canvas.Width);
         text.Item("marks   ", "* sprays   ~ makes dust   x done", Ink.Quiet);
-        if (plan.Reasons.IsEmpty)
-            return;
+        if (!plan.Reasons.IsEmpty)
+        {
+            text.Skip();
+            Reasons(text, plan);
+        }
 
-        text.Skip();
-        Reasons(text, plan);
+        canvas.Paste(0, 0, whole);
+        if (text.Y > canvas.Height)
+            canvas.Field(0, canvas.Height - 1, canvas.Width, $"-- {text.Y - canvas.Height + 1} more, {Keys.NameOf(Word.Enter)} to read all --", Ink.Quiet);
     }
 
     private static void Reasons(Reader text, Plan plan)

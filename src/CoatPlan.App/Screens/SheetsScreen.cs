@@ -31,7 +31,7 @@ internal static class SheetsScreen
             page.Write(0, y, lines[y]);
 
         var below = new Canvas(canvas.Width, Math.Max(0, canvas.Height - 2));
-        AirScreen.Show(below, page, Math.Clamp(desk.ReadFrom, 0, Math.Max(0, page.Height - below.Height)), page.Height);
+        LongPage.Show(below, page, page.Height, desk);
         canvas.Paste(0, 2, below);
     }
 

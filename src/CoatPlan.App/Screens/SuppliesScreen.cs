@@ -13,6 +13,8 @@ internal static class SuppliesScreen
 
     private const int DetailRows = 6;
 
+    private const int MostWidth = 120;
+
     /// <summary>Draws it.</summary>
     /// <param name="canvas">The place's own canvas.</param>
     /// <param name="desk">The desk.</param>
@@ -21,6 +23,14 @@ internal static class SuppliesScreen
         if (desk.Plan is not { } plan)
             return;
 
+        // A name and its figures belong together, however wide the terminal is.
+        var table = new Canvas(Math.Min(canvas.Width, MostWidth), canvas.Height);
+        Table(table, desk, plan);
+        canvas.Paste(0, 0, table);
+    }
+
+    private static void Table(Canvas canvas, JobDesk desk, Plan plan)
+    {
         var rows = plan.Supplies.Length + plan.Consumables.Length;
         var shown = Math.Max(1, canvas.Height - DetailRows - 2);
         var first = Scroll.First(desk.SupplyAt, rows, shown);

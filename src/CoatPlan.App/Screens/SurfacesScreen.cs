@@ -132,7 +132,8 @@ internal static class SurfacesScreen
         text.Say($"{surface.Material}, {surface.Finish}, {string.Join(", ", surface.Conditions)}; {(surface.Stays ? "stays on the vehicle" : "comes off")}{Tag(desk)}");
         if (desk.Planned is { } planned)
         {
-            text.Say($"{Written.Area(planned.AreaM2, job.Units)} of true surface a piece (relief {Written.Number(planned.Relief, 2)}), {Written.Number(planned.Cans, 2)} cans before pooling; "
+            var rough = planned.Relief > 1 ? $", {Written.Number(planned.Relief, 2)} times its outline as it is rough" : "";
+            text.Say($"{Written.Area(planned.AreaM2, job.Units)} to coat on each{rough}; {Written.Number(planned.Cans, 2)} cans by itself, what is left in one goes on the next piece; "
                 + (planned.ReadyAt is { } ready ? $"can be handled {Clock.Moment(ready)}" : "a coat could not be placed"));
         }
 

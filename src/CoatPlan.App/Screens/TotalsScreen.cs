@@ -29,29 +29,31 @@ internal static class TotalsScreen
         if (desk.Plan is not { } plan)
             return desk.Planning ? "planning..." : "no plan";
 
-        var parts = new List<string>();
-        if (desk.Planning)
-            parts.Add("planning...");
-        else if (desk.Improving)
-            parts.Add("improving...");
-        parts.Add(desk.Planning || desk.Improving ? FinishSoFar(plan) : Finish(plan));
-        parts.Add($"{Written.Count(plan.Supplies.Sum(supply => supply.Cans), "can", "cans")} ({plan.Supplies.Sum(supply => supply.Buy)} to buy)");
+        var parts = new List<string> { desk.Planning ? $"planning: {FinishSoFar(plan)}" : desk.Improving ? $"improving: {FinishSoFar(plan)}" : Finish(plan) };
+        parts.Add($"{Written.Count(plan.Supplies.Sum(supply => supply.Cans), "can", "cans")}, buy {plan.Supplies.Sum(supply => supply.Buy)}");
         if (Price(plan, desk.Job) is { } price)
             parts.Add(price);
-        parts.Add(plan.Warnings.IsEmpty ? "no warnings" : $"! {Written.Count(plan.Warnings.Length, "warning", "warnings")}");
+        parts.Add(Troubles(plan));
         return string.Join(" · ", parts);
     }
 
+    private static string Troubles(Plan plan)
+    {
+        var key = Keys.NameOf(Word.Troubles);
+        return !plan.Warnings.IsEmpty ? $"{key}: {Written.Count(plan.Warnings.Length, "warning", "warnings")}"
+            : plan.Reasons.IsEmpty ? "no warnings"
+            : $"{key}: why";
+    }
+
     // A first plan that is late may still come in on time: it is told as what it is, and nobody is alarmed.
-    private static string FinishSoFar(Plan plan) => plan.Finish is { } finish ? $"finish so far {Clock.Moment(finish)}" : "nothing placed so far";
+    private static string FinishSoFar(Plan plan) => plan.Finish is { } finish ? $"finish {Clock.Moment(finish)}" : "nothing placed";
 
     private static string Finish(Plan plan)
     {
         if (plan.Finish is not { } finish)
             return "! nothing could be placed";
 
-        var late = plan.MeetsWhatWasAsked ? "" : "! not as asked: ";
-        return $"{late}finish {Clock.Moment(finish)}";
+        return $"{(plan.MeetsWhatWasAsked ? "finish" : "! not as asked:")} {Clock.Moment(finish)}";
     }
 
     private static string? Price(Plan plan, Job job)

@@ -8,6 +8,9 @@ namespace CoatPlan.App.Screens;
 /// <summary>The one window: draws the desk, turns keys and clicks into words for it, and lends it a text field for typing.</summary>
 internal sealed class Workbench : Runnable
 {
+    // A cell may be narrower than what is typed into it; the field reaches over its neighbours.
+    private const int RoomToType = 24;
+
     private readonly JobDesk desk;
 
     private readonly Palette palette;
@@ -56,7 +59,7 @@ internal sealed class Workbench : Runnable
     /// <inheritdoc/>
     protected override bool OnKeyDown(Key key)
     {
-        if (desk.Typing is not null)
+        if (IsTyping)
             return KeyWhileTyping(key);
 
         if (desk.Judged is not null)
@@ -71,7 +74,7 @@ internal sealed class Workbench : Runnable
             return true;
         }
 
-        if (desk.Picking is not null && KeyWhilePicking(key))
+        if (desk is { Picking: not null, Helping: false } && KeyWhilePicking(key))
             return true;
 
         if (Keys.WordOf(key) is { } word)
@@ -96,8 +99,10 @@ internal sealed class Workbench : Runnable
             desk.Do(Word.Down);
         else if (mouse.Flags.HasFlag(MouseFlags.WheeledUp))
             desk.Do(Word.Up);
-        else if (mouse.IsSingleClicked || mouse.IsDoubleClicked)
-            Click(at.X, at.Y - FrameScreen.RowsAbove, mouse.IsDoubleClicked);
+        else if (mouse.IsDoubleClicked)
+            Clicks.Twice(desk, Viewport.Width, Viewport.Height, at.X, at.Y);
+        else if (mouse.IsSingleClicked)
+            Clicks.Once(desk, Viewport.Width, Viewport.Height, at.X, at.Y);
         else
             return false;
         return true;
@@ -108,72 +113,6 @@ internal sealed class Workbench : Runnable
     {
         base.OnSubViewLayout(args);
         PlaceField();
-    }
-
-    // What lies over a place is clicked before the place; a second click at once does what Enter does.
-    private void Click(int x, int y, bool twice)
-    {
-        if (desk.Asking is { } question)
-        {
-            if (QuestionScreen.At(Viewport.Width, y, question) is { } answer)
-                desk.Answer(answer.Letter);
-        }
-        else if (desk.Picking is { } picker)
-        {
-            if (PickerScreen.At(PlaceHeight(), y, picker) is { } row)
-                ClickPicker(picker, row, twice);
-        }
-        else if (desk is { Helping: false, Judged: null, Running: null, Page: null })
-        {
-            ClickPlace(x, y, twice);
-        }
-    }
-
-    private void ClickPicker(Picker picker, int row, bool twice)
-    {
-        desk.PointAt(row);
-        if (picker.Several && !twice)
-            desk.Do(Word.Mark);
-        else if (twice && !picker.Several)
-            desk.Do(Word.Enter);
-    }
-
-    private void ClickPlace(int x, int y, bool twice)
-    {
-        if (y == -1)
-        {
-            if (FrameScreen.PlaceAt(x) is { } place)
-                desk.Do(Word.GoSurfaces + (int)place);
-            return;
-        }
-
-        if (ChooseAt(x, y) && twice)
-            desk.Do(Word.Enter);
-    }
-
-    private bool ChooseAt(int x, int y)
-    {
-        var (width, height) = (Viewport.Width, PlaceHeight());
-        switch (desk.Place)
-        {
-            case DeskPlace.Surfaces when SurfacesScreen.At(width, height, x, y, desk) is var (surface, column):
-                desk.Choose(surface, column);
-                return true;
-            case DeskPlace.Sequence when SequenceScreen.At(width, height, y, desk) is { } step:
-                desk.ChooseStep(step);
-                return true;
-            case DeskPlace.Supplies when SuppliesScreen.At(height, y, desk) is { } supply:
-                desk.ChooseSupply(supply);
-                return true;
-            case DeskPlace.Fields when FieldsScreen.At(height, y, desk) is { } field:
-                desk.ChooseField(field);
-                return true;
-            case DeskPlace.Sheets when y == 0 && SheetsScreen.At(x, desk) is { } sheet:
-                desk.ChooseSheet(sheet);
-                return false;
-            default:
-                return false;
-        }
     }
 
     private bool KeyWhileTyping(Key key)
@@ -198,9 +137,23 @@ internal sealed class Workbench : Runnable
             case Word.Back:
                 desk.Do(Word.Back);
                 return true;
+            case Word.Empty:
+                field.Text = "";
+                return true;
+            case Word.Help when Keys.Typed(key).Length == 0:
+                KeepTyped();
+                desk.Do(Word.Help);
+                return true;
             default:
                 return true;
         }
+    }
+
+    // What was typed so far is there again when help is closed.
+    private void KeepTyped()
+    {
+        if (desk.Typing is { } edit)
+            edit.Typed = field.Text;
     }
 
     private bool KeyWhilePicking(Key key)
@@ -241,7 +194,8 @@ internal sealed class Workbench : Runnable
         static string NameOf(KeyRow row) => $"{row.Brief} ({row.Pressed[0].Name})";
     }
 
-    private int PlaceHeight() => Math.Max(0, Viewport.Height - FrameScreen.RowsAbove - FrameScreen.RowsBelow);
+    // Help lies over what is typed, which waits for it to be closed.
+    private bool IsTyping => desk is { Typing: not null, Helping: false };
 
     private Canvas Picture()
     {
@@ -253,61 +207,11 @@ internal sealed class Workbench : Runnable
         }
 
         FrameScreen.Draw(canvas, desk);
-        var place = new Canvas(canvas.Width, PlaceHeight());
-        DrawPlace(place);
+        var place = new Canvas(canvas.Width, FrameScreen.PlaceRows(canvas.Height));
+        PlaceScreen.Draw(place, desk);
         canvas.Paste(0, FrameScreen.RowsAbove, place);
+        SaidScreen.Draw(canvas, desk);
         return canvas;
-    }
-
-    private Cell? DrawPlace(Canvas canvas)
-    {
-        if (desk.Judged is { } judged)
-            JudgementScreen.Draw(canvas, judged);
-        else if (desk.Running is { } running)
-            RunningScreen.Draw(canvas, running);
-        else if (desk.Asking is { } question)
-            QuestionScreen.Draw(canvas, question);
-        else if (desk.Helping)
-            HelpScreen.Draw(canvas, desk);
-        else if (desk.Picking is { } picker)
-            PickerScreen.Draw(canvas, picker);
-        else if (desk.GuideAsks is { } asks)
-            return GuideScreen.Draw(canvas, desk, asks);
-        else if (desk.Page is { } page)
-            PageScreen.Draw(canvas, page, desk.ReadFrom);
-        else if (desk.Place == DeskPlace.Fields)
-            return FieldsScreen.Draw(canvas, desk);
-        else if (desk.Job is null)
-            ProblemsScreen.Draw(canvas, desk);
-        else
-            return DrawOpenPlace(canvas);
-        return null;
-    }
-
-    private Cell? DrawOpenPlace(Canvas canvas)
-    {
-        switch (desk.Place)
-        {
-            case DeskPlace.Surfaces:
-                return SurfacesScreen.Draw(canvas, desk);
-            case DeskPlace.Sequence:
-                SequenceScreen.Draw(canvas, desk);
-                break;
-            case DeskPlace.Supplies:
-                SuppliesScreen.Draw(canvas, desk);
-                break;
-            case DeskPlace.Timeline:
-                TimelineScreen.Draw(canvas, desk);
-                break;
-            case DeskPlace.Air:
-                AirScreen.Draw(canvas, desk);
-                break;
-            case DeskPlace.Sheets:
-                SheetsScreen.Draw(canvas, desk);
-                break;
-        }
-
-        return null;
     }
 
     private void Refresh()
@@ -325,7 +229,7 @@ internal sealed class Workbench : Runnable
 
     private void ShowField()
     {
-        if (desk.Typing is not { } edit)
+        if (!IsTyping || desk.Typing is not { } edit)
         {
             shown = null;
             field.Visible = false;
@@ -350,17 +254,11 @@ internal sealed class Workbench : Runnable
         if (desk.Typing is not { } edit)
             return;
 
-        if (edit.InCell && DrawPlace(new Canvas(Viewport.Width, PlaceHeight())) is { } cell)
-        {
-            // A cell may be narrower than what is typed into it; the field reaches over its neighbours.
-            const int roomToType = 24;
-            var width = Math.Min(Math.Max(cell.Width, roomToType), Viewport.Width - cell.X);
-            (field.X, field.Y, field.Width) = (cell.X, cell.Y + FrameScreen.RowsAbove, width);
-        }
-        else
-        {
-            var from = Math.Min(edit.Asks.Length + 2, Viewport.Width / 2);
-            (field.X, field.Y, field.Width) = (from, Math.Max(0, Viewport.Height - FrameScreen.RowsBelow), Math.Max(1, Viewport.Width - from));
-        }
+        if (!edit.InCell)
+            Put(SaidScreen.Field(Viewport.Width, Viewport.Height));
+        else if (PlaceScreen.Draw(new Canvas(Viewport.Width, FrameScreen.PlaceRows(Viewport.Height)), desk) is { } cell)
+            Put(new Cell(cell.X, cell.Y + FrameScreen.RowsAbove, Math.Min(Math.Max(cell.Width, RoomToType), Viewport.Width - cell.X)));
     }
+
+    private void Put(Cell cell) => (field.X, field.Y, field.Width) = (cell.X, cell.Y, Math.Max(1, cell.Width));
 }

@@ -25,13 +25,13 @@ public sealed class ReplanShownTests
         desk.Job!.Surfaces[0].Area!.Value.SquareFeet.ShouldBe(80, 1e-9);
         desk.Plan.ShouldBe(before);
         desk.Planning.ShouldBeTrue();
-        TotalsScreen.Text(desk).ShouldStartWith("planning...");
+        TotalsScreen.Text(desk).ShouldStartWith("planning: finish");
 
         // The quick plan first, then the best.
         background.Dequeue()();
         desk.Plan.ShouldNotBe(before);
         desk.Improving.ShouldBeTrue();
-        TotalsScreen.Text(desk).ShouldStartWith("improving...");
+        TotalsScreen.Text(desk).ShouldStartWith("improving: finish");
         Drain();
         desk.Improving.ShouldBeFalse();
     }

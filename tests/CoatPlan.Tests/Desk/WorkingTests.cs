@@ -31,6 +31,98 @@ public sealed class WorkingTests
     }
 
     [Fact]
+    public void After_a_tick_the_next_step_to_do_is_chosen()
+    {
+        var desk = Desks.Planned();
+        desk.Do(Word.GoSequence);
+        var (first, second) = (desk.Plan!.Steps[0], desk.Plan.Steps[1]);
+
+        Tick(desk);
+
+        desk.Plan!.Steps.Single(step => step.Id == first.Id).Done.ShouldBeTrue();
+        desk.Step.ShouldNotBeNull().Id.ShouldBe(second.Id);
+        desk.Message.ShouldContain(first.Title);
+        Tick(desk);
+        desk.Job!.Done.Length.ShouldBe(2);
+    }
+
+    [Fact]
+    public void The_choice_stays_with_its_step_when_the_plan_changes()
+    {
+        var desk = Desks.Planned();
+        desk.Do(Word.GoSequence);
+        while (desk.Step!.Spray is false)
+            desk.Do(Word.Down);
+        var coat = desk.Step;
+
+        desk.Choose(1, SurfaceColumn.Condition);
+        desk.Do(Word.GoSurfaces);
+        desk.Pick(SurfaceColumn.Condition, "scaly rust");
+
+        desk.Plan!.Steps.IndexOf(coat).ShouldBe(-1);
+        desk.Step.ShouldNotBeNull().Id.ShouldBe(coat.Id);
+    }
+
+    [Fact]
+    public void Readings_are_typed_and_never_taken_from_the_plan()
+    {
+        var desk = Desks.Planned();
+        desk.Do(Word.GoSequence);
+        while (desk.Step!.Limits is null)
+            desk.Do(Word.Down);
+
+        desk.Do(Word.Judge);
+
+        desk.Typing.ShouldNotBeNull().Typed.ShouldBeEmpty();
+        desk.Take("").ShouldBeFalse();
+        desk.Judged.ShouldBeNull();
+    }
+
+    [Fact]
+    public void A_step_without_limits_of_a_label_says_which_ones_have_them()
+    {
+        var desk = Desks.Planned();
+        desk.Do(Word.GoSequence);
+
+        desk.Do(Word.Judge);
+
+        desk.Typing.ShouldBeNull();
+        desk.Message.ShouldContain("choose a coat");
+    }
+
+    [Fact]
+    public void A_step_that_is_ticked_already_is_not_ticked_again()
+    {
+        var desk = Desks.Planned();
+        desk.Do(Word.GoSequence);
+        Tick(desk);
+        desk.Do(Word.Up);
+
+        desk.Do(Word.Mark);
+
+        desk.Typing.ShouldBeNull();
+        desk.Message.ShouldContain("ticked already");
+    }
+
+    [Fact]
+    public void Everything_about_a_step_is_read_on_a_page()
+    {
+        var desk = Desks.Planned();
+        desk.Do(Word.GoSequence);
+        while (desk.Step!.Limits is null)
+            desk.Do(Word.Down);
+
+        desk.Do(Word.Enter);
+
+        var page = desk.Page.ShouldNotBeNull();
+        page.Title.ShouldContain(desk.Step!.Title);
+        foreach (var lead in new[] { "why", "slack", "air", "limits" })
+            page.Lines.Select(line => line.Lead.Trim()).ShouldContain(lead);
+        desk.Do(Word.Back);
+        desk.Page.ShouldBeNull();
+    }
+
+    [Fact]
     public void What_was_read_before_a_coat_goes_into_the_job_with_its_tick()
     {
         var desk = Desks.Planned();
@@ -94,5 +186,12 @@ public sealed class WorkingTests
 
         judged.IsGo.ShouldBeFalse();
         judged.Says[0].ShouldStartWith("OUTSIDE: metal is 2 °C above the dew point of 12 °C");
+    }
+
+    private static void Tick(JobDesk desk)
+    {
+        desk.Do(Word.Mark);
+        while (desk.Typing is { } edit)
+            desk.Take(edit.Typed).ShouldBeTrue(edit.Complaint);
     }
 }

@@ -24,9 +24,19 @@ public sealed class KeysTests
     }
 
     [Fact]
-    public void The_bottom_line_names_saving_help_and_leaving_at_every_place()
+    public void The_keys_named_at_a_place_all_fit_on_the_bottom_line()
     {
         foreach (var place in Enum.GetValues<DeskPlace>())
-            Keys.BottomLine(place).Select(row => row.Word).ShouldContain(word => word == Word.Quit);
+            KeyHints.At(place).Sum(hint => hint.Name.Length + hint.Brief.Length + 3).ShouldBeLessThanOrEqualTo(82, place.ToString());
+    }
+
+    [Fact]
+    public void The_menu_offers_what_can_be_done_before_the_places()
+    {
+        var menu = Keys.MenuAt(DeskPlace.Surfaces);
+
+        menu[0].Word.ShouldBe(Word.Enter);
+        menu.Select(row => row.Word).ShouldContain(Word.GoSheets);
+        menu.Select(row => row.Word).ShouldNotContain(Word.Judge);
     }
 }
