@@ -2,6 +2,8 @@ using System.Text;
 using System.Text.Json.Nodes;
 using CoatPlan.App;
 using CoatPlan.App.Commands;
+using CoatPlan.App.Desk;
+using CoatPlan.App.Screens;
 using CoatPlan.Jobs;
 using CoatPlan.Jobs.Editing;
 using CoatPlan.Jobs.Reading;
@@ -29,6 +31,9 @@ public sealed class ReferencePages
 
     [Fact]
     public void The_reference_of_the_presets_is_the_newest() => IsNewest("reference/presets.md", Presets());
+
+    [Fact]
+    public void The_reference_of_the_keys_is_the_newest() => IsNewest("reference/keys.md", KeysPage());
 
     [Fact]
     public void Every_field_of_a_plan_is_on_its_page()
@@ -223,6 +228,32 @@ public sealed class ReferencePages
         _ => dimension.ToString().ToLowerInvariant(),
 #pragma warning restore CA1308
     };
+
+    private static string KeysPage()
+    {
+        var page = new StringBuilder("""
+            # Keys of the terminal UI
+
+            `coatplan` opens it with a new job, `coatplan JOB` with a job of yours. Everything in it is done by keys alone. A mouse does the same: a click chooses, a second one changes or
+            opens, the wheel scrolls, a click on a place's name opens the place. `F1` shows this list in the program, `F10` what can be done at the place that is open. While a value is typed,
+            every letter belongs to it. This page is written from the table that the program itself reads by.
+
+            """);
+        foreach (var group in Keys.All.GroupBy(row => row.Group))
+        {
+            page.Append("\n## ").Append(group.Key).Append("\n\n| key | what it does | where |\n| --- | --- | --- |\n");
+            foreach (var row in group)
+            {
+                page.Append("| ").AppendJoin(", ", row.Pressed.Select(key => $"`{key.Name}`")).Append(" | ").Append(row.Means).Append(" | ").Append(PlacesOf(row)).Append(" |\n");
+            }
+        }
+
+        return page.ToString();
+    }
+
+    private static string PlacesOf(KeyRow row) => row.Places.IsEmpty ? "while typing"
+        : row.Places.Length == Enum.GetValues<DeskPlace>().Length ? "everywhere"
+        : string.Join(", ", row.Places.Select(place => place.ToString().ToLowerInvariant()));
 
     private static string Commands()
     {
