@@ -72,7 +72,22 @@ internal static class JobSource
         {
             0 => throw new BadInputException($"{folder}: holds no preset file; expected files that end in .yaml"),
             > MostPresetFiles => throw new BadInputException($"{folder}: holds more than {MostPresetFiles} files that end in .yaml"),
-            _ => [.. files.Select(file => new PresetText(file, TextFile.Read(file, TextFile.LargestPresets)))],
+            _ => Overrides(folder, files),
         };
+    }
+
+    private static ImmutableArray<PresetText> Overrides(string folder, List<string> files)
+    {
+        var texts = ImmutableArray.CreateBuilder<PresetText>();
+        var length = 0L;
+        foreach (var file in files)
+        {
+            texts.Add(new PresetText(file, TextFile.Read(file, TextFile.LargestPresets)));
+            length += texts[^1].Text.Length;
+            if (length > TextFile.LargestPresets)
+                throw new BadInputException($"{folder}: its preset files are together larger than {TextFile.LargestPresets / (1024 * 1024)} MB");
+        }
+
+        return texts.ToImmutable();
     }
 }

@@ -6,8 +6,8 @@ namespace CoatPlan.App;
 /// <summary>Reads files that people wrote, with a limit on their size, as UTF-8.</summary>
 internal static class TextFile
 {
-    /// <summary>Largest preset file, bytes.</summary>
-    public const int LargestPresets = 4 * 1024 * 1024;
+    /// <summary>Largest preset file, bytes, and largest sum of those in one folder.</summary>
+    public const int LargestPresets = JobText.MostBytes;
 
     /// <summary>Largest forecast file, bytes. A year by the hour takes two megabytes.</summary>
     public const int LargestForecast = 16 * 1024 * 1024;

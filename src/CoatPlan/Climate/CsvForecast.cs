@@ -49,6 +49,10 @@ internal static class CsvForecast
                     break;
                 }
             }
+            else if (problems.IsFull)
+            {
+                break;
+            }
             else if (rows.Count == ForecastTable.MostRows)
             {
                 problems.Add(line.At(0), ForecastSentences.TooManyRows(ForecastTable.MostRows));
@@ -131,7 +135,15 @@ internal static class CsvForecast
 
     private static char Delimiter(string text)
     {
-        var header = text.Split('\n').FirstOrDefault(line => line.Trim().Length > 0 && line[0] != '#') ?? "";
-        return ",;\t".MaxBy(sign => header.Count(found => found == sign));
+        foreach (var line in text.AsSpan().EnumerateLines())
+        {
+            if (!line.IsWhiteSpace() && line[0] != '#')
+            {
+                var header = line.ToString();
+                return ",;\t".MaxBy(sign => header.Count(found => found == sign));
+            }
+        }
+
+        return ',';
     }
 }

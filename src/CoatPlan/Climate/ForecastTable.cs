@@ -13,12 +13,20 @@ internal static class ForecastTable
     /// <summary>Most rows that are read: more than twenty years of hours.</summary>
     public const int MostRows = 200_000;
 
+    /// <summary>Longest line, characters. A row of a forecast has some dozens of them, one of a typical year some hundreds.</summary>
+    public const int LongestLine = 10_000;
+
     /// <summary>What forbids reading the text at all; null: nothing.</summary>
     public static (Mark Mark, Problem Problem)? Unreadable(string text)
     {
         if (text.Length > LongestText)
         {
             return (default, Sentences.TooLarge(LongestText));
+        }
+
+        if (LongLine(text) is { } line)
+        {
+            return (new Mark(line, 1), ForecastSentences.LineTooLong(LongestLine));
         }
 
         var control = text.AsSpan().IndexOfAnyInRange('\0', '\u0008');
@@ -42,6 +50,23 @@ internal static class ForecastTable
                 yield return new ForecastLine(fields, Columns(Encoding.UTF8.GetString(reader.RawRecord), delimiter), (int)reader.LineNumber);
             }
         }
+    }
+
+    // Its number; asked before a line is cut into fields, of which one of many megabytes would have millions.
+    private static int? LongLine(string text)
+    {
+        var line = 1;
+        foreach (var own in text.AsSpan().EnumerateLines())
+        {
+            if (own.Length > LongestLine)
+            {
+                return line;
+            }
+
+            line++;
+        }
+
+        return null;
     }
 
     private static Mark MarkAt(string text, int index)

@@ -18,6 +18,7 @@ internal sealed class PlainYaml
     private int at;
     private int line = 1;
     private int lineStart;
+    private int values;
 
     private PlainYaml(string text) => this.text = text;
 
@@ -26,6 +27,7 @@ internal sealed class PlainYaml
     /// <returns>The map at its root; null: it is more than plain, or wrong.</returns>
     public static MapNode? Read(string text)
     {
+        if (text.Length > YamlLimits.Bytes) return null;
         var reader = new PlainYaml(text);
         if (!reader.ToContent() || reader.Column != 1) return null;
         var root = reader.BlockMap(column: 1, level: 1);
@@ -139,7 +141,8 @@ internal sealed class PlainYaml
         return isKey ? key : null;
     }
 
-    private TextNode? Text(bool inFlow) => Here == '\'' ? Quoted() : Plain(inFlow);
+    // More values than a text may have are refused, with their place, by the reader of all texts.
+    private TextNode? Text(bool inFlow) => ++values > YamlLimits.Values ? null : Here == '\'' ? Quoted() : Plain(inFlow);
 
     private TextNode? Plain(bool inFlow)
     {

@@ -10,6 +10,9 @@ internal static class ForecastSentences
     public static Problem TooManyRows(int most) =>
         New("too-many-values", "the forecast has too many rows", $"at most {most.ToString("N0", CultureInfo.InvariantCulture)}");
 
+    public static Problem LineTooLong(int most) =>
+        New("too-many-values", "the line is too long", $"at most {most.ToString("N0", CultureInfo.InvariantCulture)} characters");
+
     public static Problem MissingColumn(string column, string example, string? mend) => New(
         "missing-column", $"no column of the header is the {column}", $"a column such as `{example}`", "", mend is null ? null : $"`{mend}`");
 

@@ -13,6 +13,8 @@ internal static class Fuzz
 
     private static readonly int From = int.Parse(Environment.GetEnvironmentVariable("COATPLAN_FUZZ_FROM") ?? "1", CultureInfo.InvariantCulture);
 
+    private const long MostBytes = 200L * 1024 * 1024;
+
     /// <summary>Runs it.</summary>
     /// <param name="usual">Seeds in the suite.</param>
     /// <param name="kept">Seeds that failed once.</param>
@@ -42,7 +44,10 @@ internal static class Fuzz
     {
         try
         {
+            var before = GC.GetAllocatedBytesForCurrentThread();
             one(new Random(seed));
+            // All that was ever asked for, and so no less than what was held at once.
+            (GC.GetAllocatedBytesForCurrentThread() - before).ShouldBeLessThan(MostBytes, "bytes of memory");
         }
         catch (Exception exception)
         {

@@ -160,6 +160,47 @@ public sealed class CansToBuy
         PaintSamples.Demand(job, Sprayed(job, hoursApart: 24), twoPart).Cans.ShouldBe(2);
     }
 
+    [Fact]
+    public void A_can_that_is_still_in_use_is_not_put_down()
+    {
+        var gap = (long)PaintSamples.Catalogue.Figures.Time("session-gap").TotalMinutes;
+        var job = PaintSamples.Job([PaintSamples.Panel(0.2)], PaintSamples.Layer(coats: 3));
+
+        // A short coat beside the long one ends early; the last begins within the gap after the long one.
+        ImmutableArray<SprayedCoat> sprayed = [Minutes(job, 1, 0, 2 * gap), Minutes(job, 2, 10, 20), Minutes(job, 3, (3 * gap) - 1, 3 * gap)];
+
+        PaintSamples.Demand(job, sprayed).Sessions.ShouldBe(1);
+    }
+
+    [Fact]
+    public void A_coat_that_would_end_past_the_pot_life_takes_a_fresh_can_and_a_can_without_one_lasts()
+    {
+        var twoPart = PaintSamples.OneSquareMetreCan with { Drying = DryingKind.TwoPart, UseWithin = Duration.FromHours(4) };
+        var job = PaintSamples.Job([PaintSamples.Panel(0.2)], PaintSamples.Layer(coats: 2));
+
+        PaintSamples.Demand(job, [Minutes(job, 1, 0, 10), Minutes(job, 2, 229, 239)], twoPart).Cans.ShouldBe(1);
+        PaintSamples.Demand(job, [Minutes(job, 1, 0, 10), Minutes(job, 2, 235, 245)], twoPart).Cans.ShouldBe(2);
+        PaintSamples.Demand(job, Sprayed(job, hoursApart: 24), twoPart with { Drying = DryingKind.Solvent }).Cans.ShouldBe(1);
+    }
+
+    [Fact]
+    public void Nine_jobs_in_ten_are_covered_as_the_spread_of_the_loss_says()
+    {
+        var label = PaintSamples.Label() with { Covers = null };
+        var job = PaintSamples.Job([PaintSamples.Panel(200) with { Spread = Ratio.Zero }]) with { Reserve = Ratio.Zero };
+
+        var demand = PaintSamples.Demand(job, label);
+
+        // What lands is one and the spread times the sum of two even draws less one, of which a tenth lies under √0.2 − 1; the demand is divided by it.
+        var spread = label.Method.LossSpread.DecimalFractions / (1 - label.Loss.DecimalFractions);
+        demand.Basis.ShouldBe(DemandBasis.Solids);
+        (demand.CansHigh / demand.Likely).ShouldBe(1 / (1 + (spread * (Math.Sqrt(0.2) - 1))), 0.012);
+        (demand.CansLow / demand.Likely).ShouldBe(1 / (1 - (spread * (Math.Sqrt(0.2) - 1))), 0.012);
+    }
+
+    private static SprayedCoat Minutes(Job job, int coat, long from, long to) =>
+        new("black", 1, coat, ["panel"], 1, job.Start.PlusMinutes(from), job.Start.PlusMinutes(to));
+
     private static ImmutableArray<SprayedCoat> Sprayed(Job job, int hoursApart) =>
     [
         .. Enumerable.Range(0, job.Systems[0].Layers[0].Coats!.Value).Select(i => job.Start.PlusHours(i * hoursApart)).Select((start, i) =>

@@ -86,6 +86,7 @@ public sealed class CoatsOfALayer
         var level = PaintSamples.Panel(1) with { Faces = FaceDirection.Level };
 
         PaintSamples.Coats(PaintSamples.Job([upright]), thick).Warnings.Select(warning => warning.Code).ShouldBe(["too-thick-on-vertical"]);
+        PaintSamples.Coats(PaintSamples.Job([PaintSamples.Panel(1) with { Faces = FaceDirection.Mixed }]), thick).Warnings.Select(warning => warning.Code).ShouldBe(["too-thick-on-vertical"]);
         PaintSamples.Coats(PaintSamples.Job([level]), thick).Warnings.ShouldBeEmpty();
         PaintSamples.Coats(PaintSamples.Job([upright]), PaintSamples.Label()).Warnings.ShouldBeEmpty();
     }
@@ -107,6 +108,22 @@ public sealed class CoatsOfALayer
         var job = PaintSamples.Job([black], PaintSamples.Layer("etch", coats: 1), PaintSamples.Layer(coats: 2));
 
         PaintSamples.Coats(job, primer, PaintSamples.Label()).Layers.Select(layer => layer.Coats.Coats).ShouldBe([1, 2]);
+    }
+
+    [Fact]
+    public void Spots_of_primer_leave_the_old_colour_to_be_hidden_and_spots_of_colour_are_not_what_is_seen()
+    {
+        var black = PaintSamples.Panel(1) with { Lightness = new Lightness { LStar = 5 }, BareShare = Ratio.FromPercent(25) };
+        var white = PaintSamples.Label() with { Lightness = 95, Hiding = 0.6 };
+        var primer = PaintSamples.Label("etch-primer-aerosol", "etch") with { Lightness = 95, Hiding = 0.99, MustHide = true };
+        var alone = PaintSamples.Coats(PaintSamples.Job([black], PaintSamples.Layer()), white).Layers[0].Coats.ForHiding;
+
+        var overSpots = PaintSamples.Coats(PaintSamples.Job([black], PaintSamples.Layer("etch", coats: 1) with { OnlyBare = true }, PaintSamples.Layer()), primer, white);
+        var underSpots = PaintSamples.Coats(PaintSamples.Job([black], PaintSamples.Layer(), PaintSamples.Layer("etch", coats: 1) with { OnlyBare = true }), primer, white);
+
+        alone!.Value.ShouldBeGreaterThan(1);
+        overSpots.Layers.Select(layer => layer.Coats.ForHiding).ShouldBe([null, alone]);
+        underSpots.Layers.Select(layer => layer.Coats.ForHiding).ShouldBe([alone, null]);
     }
 
     [Fact]

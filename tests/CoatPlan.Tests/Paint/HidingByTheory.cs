@@ -35,6 +35,28 @@ public sealed class HidingByTheory
     public void The_same_colour_over_itself_is_hidden_at_once() =>
         Coats(below: 40, lightness: 40, contrast: 0.3).ShouldBe(1);
 
+    [Theory]
+    [InlineData(60, 40, 0.6)]
+    [InlineData(20, 90, 0.7)]
+    [InlineData(75, 30, 0.4)]
+    public void Coats_go_on_until_nobody_sees_a_difference_and_no_longer(double below, double lightness, double contrast)
+    {
+        const double Seen = 1;
+        var coats = Coats(below, lightness, contrast);
+
+        coats.ShouldBeInRange(2, HidingCoats.NeverHides - 1);
+        Hidden(coats).ShouldBeTrue();
+        Hidden(coats - 1).ShouldBeFalse();
+
+        bool Hidden(int count)
+        {
+            var film = new OpaqueFilm(CieLightness.Reflectance(lightness));
+            var power = film.PowerFor(contrast) * count;
+            var left = CieLightness.Of(film.Over(CieLightness.Reflectance(below), power)) - lightness;
+            return film.Contrast(power) >= 0.98 || Math.Abs(left) < Seen;
+        }
+    }
+
     [Fact]
     public void A_darker_primer_under_a_dark_colour_never_asks_more_coats() =>
         Gen.Select(Gen.Double[5, 30], Gen.Double[0, 65], Gen.Double[0, 5], Gen.Double[0.2, 0.97]).Sample((lightness, above, darker, contrast) =>

@@ -1,3 +1,4 @@
+using CoatPlan.Presets;
 using CoatPlan.Tests.Paint;
 using CoatPlan.Vapour;
 using UnitsNet;
@@ -36,4 +37,15 @@ public sealed class CoatVapours
     public void Water_is_no_vapour_to_fear() =>
         CoatVapour.Of(PaintSamples.Label("rust-converter"), Mass.FromGrams(100), PaintSamples.Catalogue.Figures).Solvents
             .ShouldHaveSingleItem().Solvent.Name.ShouldBe("2-butoxyethanol");
+
+    [Fact]
+    public void What_burns_counts_though_nobody_set_a_limit_to_breathing_it()
+    {
+        var xylene = PaintSamples.Catalogue.Solvent("xylene")!;
+        var gas = xylene with { Legal = null, Recommended = null, Voc = false };
+        var inert = gas with { Name = "inert", LowerExplosiveLimit = null };
+        var label = PaintSamples.Label() with { Solvents = [new SolventContent(gas, Ratio.FromPercent(10)), new SolventContent(inert, Ratio.FromPercent(10))] };
+
+        CoatVapour.Of(label, Mass.FromGrams(100), PaintSamples.Catalogue.Figures).Solvents.ShouldHaveSingleItem().Solvent.ShouldBe(gas);
+    }
 }
