@@ -107,9 +107,10 @@ public class ClimateProperties
             bool Permitted(int start) => Drying.Reaches(label, DryingStage.Touch, metal, start + minutes) is { } dry
                 && Enumerable.Range(start, dry - start + 1).All(minute => Good(metal.At(minute), climate.Start.PlusMinutes(minute)));
 
+            // Rounding is forgiven in what the curves are computed in: °C and shares. 1e-6 % of humidity would be a hundred times as strict.
             bool Good(Conditions at, LocalDateTime time) =>
-                at.Air.DegreesFahrenheit is >= 50 - 1e-6 and <= 90 + 1e-6 && at.Surface.DegreesFahrenheit is >= 50 - 1e-6 and <= 90 + 1e-6
-                && at.Humidity.Percent <= 65 + 1e-6 && (at.Surface - at.DewPoint).Kelvins >= 3 - 1e-6
+                at.Air.DegreesCelsius is >= 10 - 1e-6 and <= 290.0 / 9 + 1e-6 && at.Surface.DegreesCelsius is >= 10 - 1e-6 and <= 290.0 / 9 + 1e-6
+                && at.Humidity.DecimalFractions <= 0.65 + 1e-6 && (at.Surface - at.DewPoint).Kelvins >= 3 - 1e-6
                 && !(outdoors && time.Hour is >= 19 or < 8 && outdoors);
         }, iter: 200);
 
