@@ -26,22 +26,42 @@ internal sealed class MinuteMemo
 
     private int? Next(int from, int until, byte sought)
     {
-        for (var minute = from; minute <= until; minute++)
+        MinuteMemoDay? without = null;
+        var minute = from;
+        while (minute <= until)
         {
             var (day, index) = AirCurve.Split(minute);
-            var answers = days[day].Answers;
-            if (answers[index] == 0)
+            var here = days[day];
+            var rest = Days<MinuteMemoDay>.Minutes - index;
+            // A day that was gone through without a find has none when it comes again.
+            if (!ReferenceEquals(here, without))
             {
-                answers[index] = permits(day, index) ? Permitted : Forbidden;
+                var last = Math.Min(rest - 1, until - minute);
+                for (var after = 0; after <= last; after++)
+                {
+                    if (Answer(here, day, index + after) == sought)
+                    {
+                        return minute + after;
+                    }
+                }
+
+                without = index == 0 ? here : without;
             }
 
-            if (answers[index] == sought)
-            {
-                return minute;
-            }
+            minute += rest;
         }
 
         return null;
+    }
+
+    private byte Answer(MinuteMemoDay of, int day, int index)
+    {
+        if (of.Answers[index] == 0)
+        {
+            of.Answers[index] = permits(day, index) ? Permitted : Forbidden;
+        }
+
+        return of.Answers[index];
     }
 
     private static MinuteMemoDay Next(SurfaceCurve surface, int day, MinuteMemoDay? before)

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using CoatPlan.Tests.Validator;
+using CoatPlan.Timetable;
 
 namespace CoatPlan.Tests.Properties;
 
@@ -7,7 +8,7 @@ namespace CoatPlan.Tests.Properties;
 internal sealed record DrawnPlan(Plan Plan, string Json)
 {
     /// <summary>The plan of a job; null where the text is no job.</summary>
-    public static DrawnPlan? Of(string text, string? hours, out string problems)
+    public static DrawnPlan? Of(string text, string? hours, out string problems, SearchDepth depth = SearchDepth.Full)
     {
         var intake = JobIntake.Read(text, "drawn.job.yaml", Trade.Standard, path => hours is null ? FileText.Unreadable("there is none") : FileText.Of(hours));
         problems = string.Join('\n', intake.Problems);
@@ -16,7 +17,7 @@ internal sealed record DrawnPlan(Plan Plan, string Json)
             return null;
         }
 
-        var plan = Planner.Plan(ready);
+        var plan = Planner.Plan(ready, depth);
         return new DrawnPlan(plan, PlanJson.Write(plan));
     }
 
