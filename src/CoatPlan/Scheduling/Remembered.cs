@@ -15,8 +15,10 @@ internal sealed class Remembered
     // Minutes past this are rare and asked anew.
     private const int MostPages = 1 << 11;
 
+    private static readonly Lock Growing = new();
+
     private readonly Func<int, int> function;
-    private int[]?[] pages = [];
+    private volatile int[]?[] pages = [];
 
     public Remembered(Func<int, int> function)
     {
@@ -32,13 +34,14 @@ internal sealed class Remembered
             return function(minute);
         }
 
-        if (page >= pages.Length)
+        var kept = pages;
+        if (page >= kept.Length)
         {
-            Array.Resize(ref pages, Math.Max(page + 1, Math.Min(MostPages, Math.Max(LeastPages, pages.Length * 2))));
+            kept = Grown(page);
         }
 
         // Answers are kept one higher, so that 0 means none yet. Two threads that ask at once both work it out.
-        var answers = pages[page] ??= new int[PageSize];
+        var answers = kept[page] ??= new int[PageSize];
         var known = answers[minute & (PageSize - 1)];
         if (known != 0)
         {
@@ -48,6 +51,22 @@ internal sealed class Remembered
         var answer = function(minute);
         answers[minute & (PageSize - 1)] = answer + 1;
         return answer;
+    }
+
+    // One at a time: of two that grow it at once the smaller would be left for both.
+    private int[]?[] Grown(int page)
+    {
+        lock (Growing)
+        {
+            var grown = pages;
+            if (page >= grown.Length)
+            {
+                Array.Resize(ref grown, Math.Max(page + 1, Math.Min(MostPages, Math.Max(LeastPages, grown.Length * 2))));
+                pages = grown;
+            }
+
+            return grown;
+        }
     }
 
     /// <summary>The same network with all its functions remembered.</summary>

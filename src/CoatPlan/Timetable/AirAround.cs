@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using CoatPlan.Climate;
 using CoatPlan.Jobs;
 using CoatPlan.Presets;
@@ -10,7 +11,7 @@ internal sealed class AirAround
     private readonly PlaceClimate climate;
     private readonly double slowness;
     private readonly ImmutableDictionary<string, Duration> lags;
-    private readonly Dictionary<string, SurfaceAir> known = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, SurfaceAir> known = new(StringComparer.Ordinal);
 
     /// <summary>The air around a job's surfaces.</summary>
     /// <param name="climate">The work place.</param>
@@ -29,12 +30,6 @@ internal sealed class AirAround
     {
         var distinct = surfaces.Select(id => lags[id]).Distinct().Order().ToImmutableArray();
         var key = string.Join(' ', distinct.Select(lag => lag.BclCompatibleTicks));
-        if (!known.TryGetValue(key, out var air))
-        {
-            air = new SurfaceAir(climate, [.. distinct.Select(climate.Metal)], slowness);
-            known.Add(key, air);
-        }
-
-        return air;
+        return known.GetOrAdd(key, _ => new SurfaceAir(climate, [.. distinct.Select(climate.Metal)], slowness));
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using CoatPlan.Climate;
 using CoatPlan.Presets;
 using CoatPlan.Quantities;
@@ -15,12 +16,12 @@ internal sealed class SurfaceAir
     private readonly PlaceClimate climate;
     private readonly double slowness;
     private readonly ImmutableArray<SurfaceCurve> metals;
-    private readonly Dictionary<string, CoatStarts> starts = new(StringComparer.Ordinal);
-    private readonly Dictionary<(string Label, DryingStage Stage), DryingGoals> stages = [];
-    private readonly Dictionary<(string Label, Duration Wait), DryingGoals> waits = [];
-    private readonly Dictionary<(string Label, RecoatGap Gap, int Window), (DryingGoals Opens, DryingGoals? Closes)> windows = [];
-    private readonly Dictionary<(string Label, double Share, Question Question, int Of, int Minutes), Remembered> moments = [];
-    private readonly Dictionary<(string Label, int Work), RememberedStarts> firstStarts = [];
+    private readonly ConcurrentDictionary<string, CoatStarts> starts = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<(string Label, DryingStage Stage), DryingGoals> stages = [];
+    private readonly ConcurrentDictionary<(string Label, Duration Wait), DryingGoals> waits = [];
+    private readonly ConcurrentDictionary<(string Label, RecoatGap Gap, int Window), (DryingGoals Opens, DryingGoals? Closes)> windows = [];
+    private readonly ConcurrentDictionary<(string Label, double Share, Question Question, int Of, int Minutes), Remembered> moments = [];
+    private readonly ConcurrentDictionary<(string Label, int Work), RememberedStarts> firstStarts = [];
 
     /// <summary>The air around pieces.</summary>
     /// <param name="climate">The work place.</param>
@@ -129,17 +130,9 @@ internal sealed class SurfaceAir
         DryingGoals.Opening(metals, film.Label, gap, window),
         Windows.Of(film.Label, gap)[window].To is null ? null : DryingGoals.Closing(metals, film.Label, gap, window)));
 
-    private static TValue Once<TKey, TValue>(Dictionary<TKey, TValue> known, TKey key, Func<TValue> make)
-        where TKey : notnull
-    {
-        if (!known.TryGetValue(key, out var value))
-        {
-            value = make();
-            known.Add(key, value);
-        }
-
-        return value;
-    }
+    // From several threads at once: two searches may look at one place.
+    private static TValue Once<TKey, TValue>(ConcurrentDictionary<TKey, TValue> known, TKey key, Func<TValue> make)
+        where TKey : notnull => known.GetOrAdd(key, static (_, make) => make(), make);
 
     private Func<int, int> Known(CoatTask coat, Question question, int of, int minutes, Func<int, int> moment) =>
         Known(coat.Label.Key, coat.FilmShare, question, of, minutes, moment);
