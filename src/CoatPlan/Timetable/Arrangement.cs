@@ -19,18 +19,37 @@ internal static class Arrangement
     private static readonly Effort Medium = new(200, 0);
     private static readonly Effort Alternative = new(14, 0);
 
+    // Which batches are worth halving looks different after a few passes than after many; both answers are searched in full, and the better one stays.
+    private static readonly ImmutableArray<Effort> Trials = [Alternative, new(150, 0)];
+
     /// <summary>Arranges a job.</summary>
     public static Arranged Arrange(ImmutableArray<Batch> first, Workplace place, Func<Batch, ImmutableArray<Batch>> halve, SearchDepth depth)
     {
         var found = Feasible(first, place, halve, Alternative);
-        return found.Stopped is not null || depth == SearchDepth.Quick || FinalEffort(found) == Alternative
-            ? found
-            : Again(Improve(found, place, halve), place, halve, depth);
+        if (found.Stopped is not null || depth == SearchDepth.Quick || FinalEffort(found) == Alternative)
+            return found;
+
+        var improved = Trials.AsParallel().AsOrdered().Select(trial => Improve(found, place, halve, trial)).ToArray();
+        var searched = improved.OrderBy(Finish).DistinctBy(arranged => Division(arranged.Batches)).ToArray()
+            .AsParallel().AsOrdered().Select(arranged => InFull(arranged, place, halve)).ToArray();
+        return searched.MinBy(Finish)!;
     }
 
     /// <summary>Arranges a job once more in other air, with the batches of the air before.</summary>
     public static Arranged Again(Arranged before, Workplace place, Func<Batch, ImmutableArray<Batch>> halve, SearchDepth depth) =>
         Feasible(before.Batches, place, halve, depth == SearchDepth.Full ? FinalEffort(before) : Alternative);
+
+    // A search from other batches' beginning may come out behind what was found on the way there.
+    private static Arranged InFull(Arranged improved, Workplace place, Func<Batch, ImmutableArray<Batch>> halve)
+    {
+        var whole = Again(improved, place, halve, SearchDepth.Full);
+        return whole.Stopped is null && Finish(whole) <= Finish(improved) ? whole : improved;
+    }
+
+    private static int Finish(Arranged placed) => placed.Outcome.Schedule!.Finish;
+
+    // Which surfaces go together.
+    private static string Division(ImmutableArray<Batch> batches) => string.Join('\n', batches.Select(batch => string.Join('\t', batch.Surfaces.Prepend(batch.Name))));
 
     private static Effort FinalEffort(Arranged found) =>
         found.Drawn.Nodes.Length switch
@@ -72,11 +91,13 @@ internal static class Arrangement
     }
 
     // Smaller batches are tried one after the other, and kept where the job finishes earlier.
-    private static Arranged Improve(Arranged found, Workplace place, Func<Batch, ImmutableArray<Batch>> halve)
+    private static Arranged Improve(Arranged found, Workplace place, Func<Batch, ImmutableArray<Batch>> halve, Effort trial)
     {
-        var best = found;
         if (found.Drawn.Nodes.Length > SmallNetwork)
-            return best;
+            return found;
+        var best = trial == Alternative ? found : Feasible(found.Batches, place, halve, trial);
+        if (best.Stopped is not null)
+            return found;
 
         foreach (var batch in found.Batches.Where(batch => batch.Surfaces.Length > 1).Take(MostAlternatives))
         {
@@ -85,13 +106,13 @@ internal static class Arrangement
             if (Halved(best.Batches, batch, halve) is not { } smaller)
                 continue;
 
-            var tried = Feasible(smaller, place, halve, Alternative);
-            if (tried.Stopped is null && tried.Outcome.Schedule!.Finish < best.Outcome.Schedule!.Finish)
+            var tried = Feasible(smaller, place, halve, trial);
+            if (tried.Stopped is null && Finish(tried) < Finish(best))
                 best = tried;
         }
 
         return best;
     }
 
-    private static bool MayFinishEarlier(Arranged found) => found.Outcome.Schedule!.Finish - found.Outcome.LowerBound > WorthLookingMinutes;
+    private static bool MayFinishEarlier(Arranged found) => Finish(found) - found.Outcome.LowerBound > WorthLookingMinutes;
 }
