@@ -124,13 +124,15 @@ internal sealed class Choices
 
     /// <summary>Puts the windows of a choice into the order in which they are tried, and uses the first.</summary>
     /// <param name="l">The link, its earlier activity placed.</param>
-    /// <param name="preferred">The window tried before the others where it is open; −1 for none.</param>
+    /// <param name="preferred">The window tried before the others where it is open, or as in <see cref="Candidate"/> any.</param>
     public void Decide(int l, int preferred)
     {
+        var link = frame.Links[l];
+        var asked = preferred >= 0 ? Candidate.AnyWindow : preferred;
         var order = byStart[l];
         for (var k = 0; k < order.Length; k++)
         {
-            var start = StartIn(l, k);
+            var start = link.MayUse(k, asked) ? StartIn(l, k) : Closed;
             starts[k] = k == preferred && start != Closed ? int.MinValue : start;
             var place = k;
             for (; place > 0 && starts[order[place - 1]] > starts[k]; place--)

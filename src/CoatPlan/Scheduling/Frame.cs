@@ -171,6 +171,9 @@ internal sealed class Frame
     /// <summary>When a presence is over, for an activity that ends at a minute.</summary>
     public static int GoneAt(Presence presence, int end) => presence.Until is null ? end : Math.Max(end, presence.Until(end));
 
+    /// <summary>Whether a link's last resort can be done without: what it is counted from may come later until another window is open.</summary>
+    public bool MaySpareLastResort(FrameLink link) => link.HasLastResort && !IsFixed[link.From];
+
     /// <summary>Whether a link says something whichever windows are used.</summary>
     public bool AlwaysSpeaks(FrameLink link) => link.Unless.Length == 0 && AskedBy[link.From] < 0 && AskedBy[link.To] < 0;
 

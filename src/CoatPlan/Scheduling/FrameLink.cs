@@ -15,12 +15,23 @@ internal sealed record FrameLink(int From, int To, Window[] Windows)
     /// <summary>Whether what is done depends on the window.</summary>
     public bool IsChoice => Asked.Length > 0;
 
+    /// <summary>Whether some window is a last resort, and some other is not.</summary>
+    public bool HasLastResort { get; } = Array.Exists(Windows, w => w.IsLastResort) && !Array.TrueForAll(Windows, w => w.IsLastResort);
+
     /// <summary>Whether some window closes.</summary>
     public bool Closes { get; } = Array.Exists(Windows, w => w.Most is not null);
 
     /// <summary>Whether a start of the later activity lies in a window that is counted from a placement of the earlier.</summary>
     public static bool Holds(Window window, Placement from, int start) =>
         start >= window.Least.After(from) && (window.Most is null || start <= window.Most.After(from));
+
+    /// <summary>Whether a window may be used where a candidate asks for one, for any, or for any that is no last resort.</summary>
+    public bool MayUse(int window, int asked) => asked switch
+    {
+        Candidate.AnyWindow => true,
+        Candidate.NoLastResort => !HasLastResort || !Windows[window].IsLastResort,
+        _ => window == asked,
+    };
 
     /// <summary>The first window that holds a start and adds this much work or any; −1 when none does.</summary>
     public int WindowHolding(Placement from, int start, int? addedWork = null)

@@ -73,7 +73,7 @@ internal sealed class Generator
 
     /// <summary>Generates one schedule.</summary>
     /// <param name="priority">For each activity its rank; of those that can be placed next, the lowest is.</param>
-    /// <param name="onlyWindow">For each link the one window to use, or −1 for whichever gives the earliest start.</param>
+    /// <param name="onlyWindow">For each link the one window to use, or as in <see cref="Candidate"/> whichever gives the earliest start.</param>
     /// <param name="cutOff">The run is given up as soon as something ends after this minute.</param>
     /// <param name="urgentFirst">Whether what has a window that is closing comes before everything else.</param>
     /// <returns>Whether everything was placed.</returns>
@@ -529,7 +529,7 @@ internal sealed class Generator
         }
 
         var addedWork = frame.Incoming[anchor].Where(i => windows[i] >= 0).Sum(i => frame.Links[i].Windows[windows[i]].AddedWork);
-        var needed = Windows.AnchorFor(frame, link, placements[anchor].Start + 1, start, link.IsChoice ? -1 : onlyWindows[l], addedWork);
+        var needed = Windows.AnchorFor(frame, link, placements[anchor].Start + 1, start, link.IsChoice ? Math.Min(onlyWindows[l], Candidate.AnyWindow) : onlyWindows[l], addedWork);
         return Push(activity, anchor, needed, blockage);
     }
 

@@ -16,8 +16,11 @@ internal sealed class LocalSearch
     private const ulong Seed = 20_010_301;
 
     // So many passes without a better schedule, and the climb has come to its top; so many small changes lead away from there.
-    private const int Patience = 200;
-    private const int LeapChanges = 4;
+    private const int Patience = 400;
+    private const int LeapChanges = 8;
+
+    // Every so many leaps the climb begins anew, at the foot of one of the priority rules.
+    private const int LeapsToNewStart = 3;
 
     private readonly Frame frame;
     private readonly GenerationOrder order;
@@ -27,13 +30,16 @@ internal sealed class LocalSearch
     private readonly Draws draws = new(Seed);
     private readonly Neighbourhood neighbourhood;
     private readonly int[] anyWindow;
+    private readonly int[] noLastResort;
     private readonly bool closes;
+    private readonly List<Candidate> starts = [];
 
     // Where the climb stands, and the highest it has been.
     private (Candidate From, Worth Worth) here;
     private (Candidate From, Worth Worth) top;
     private int sinceBetter;
     private bool prefers;
+    private int leaps;
     private int mostPlaced = -1;
 
     public LocalSearch(Frame frame, GenerationOrder order, Heads heads, Func<Schedule, long>? preference)
@@ -46,7 +52,8 @@ internal sealed class LocalSearch
         neighbourhood = new Neighbourhood(frame, draws);
         closes = Array.Exists(frame.Links, l => l.Closes);
         anyWindow = new int[frame.Links.Length];
-        Array.Fill(anyWindow, -1);
+        Array.Fill(anyWindow, Candidate.AnyWindow);
+        noLastResort = [.. frame.Links.Select(l => frame.MaySpareLastResort(l) ? Candidate.NoLastResort : Candidate.AnyWindow)];
     }
 
     /// <summary>The best schedule so far; null when none was found.</summary>
@@ -76,7 +83,9 @@ internal sealed class LocalSearch
         {
             if (closes && made < passes)
             {
-                Try(new Candidate(ranks, anyWindow), urgentFirst: true);
+                // Every other rule does without last resorts first.
+                starts.Add(new Candidate(ranks, starts.Count % 4 == 0 ? noLastResort : anyWindow));
+                Try(starts[^1], urgentFirst: true);
                 made++;
             }
 
@@ -85,7 +94,8 @@ internal sealed class LocalSearch
                 break;
             }
 
-            Try(new Candidate(ranks, anyWindow), urgentFirst: false);
+            starts.Add(new Candidate(ranks, anyWindow));
+            Try(starts[^1], urgentFirst: false);
             made++;
         }
 
@@ -131,6 +141,8 @@ internal sealed class LocalSearch
         sinceBetter = 0;
         top = top with { Worth = Worth.Of(Best, preference) };
         here = top;
+        Try(here.From with { Windows = noLastResort }, urgentFirst: false);
+        Try(here.From with { Windows = noLastResort }, urgentFirst: true);
     }
 
     /// <summary>Takes over a schedule from elsewhere, if it is better, and the order in which it starts activities.</summary>
@@ -183,10 +195,15 @@ internal sealed class LocalSearch
         }
     }
 
-    // Away from where nothing better is near, to climb anew from there or, the other time, from near the best.
+    // Away from where nothing better is near: to climb anew from some changes away, from near the best, or from where another rule begins.
     private void Leap()
     {
         sinceBetter = 0;
+        if (!prefers && ++leaps % LeapsToNewStart == 0 && LandsOn(starts[draws.Below(starts.Count)]))
+        {
+            return;
+        }
+
         here = draws.Below(2) == 0 ? top : here;
         var candidate = here.From;
         for (var change = 0; change < LeapChanges; change++)
@@ -194,10 +211,18 @@ internal sealed class LocalSearch
             candidate = neighbourhood.Of(candidate);
         }
 
-        if (generator.Run(candidate.Ranks, candidate.Windows, int.MaxValue, IsUrgentFirst()))
+        LandsOn(candidate);
+    }
+
+    private bool LandsOn(Candidate candidate)
+    {
+        if (!generator.Run(candidate.Ranks, candidate.Windows, int.MaxValue, IsUrgentFirst()))
         {
-            var schedule = generator.ToSchedule();
-            Stand(schedule, candidate, Worth.Of(schedule, prefers ? preference : null));
+            return false;
         }
+
+        var schedule = generator.ToSchedule();
+        Stand(schedule, candidate, Worth.Of(schedule, prefers ? preference : null));
+        return true;
     }
 }

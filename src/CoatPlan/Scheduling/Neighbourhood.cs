@@ -90,7 +90,8 @@ internal sealed class Neighbourhood
     {
         int[] other = [.. windows];
         var link = choices[draws.Below(choices.Length)];
-        other[link] = draws.Below(frame.Links[link].Windows.Length + 1) - 1;
+        var lowest = frame.MaySpareLastResort(frame.Links[link]) ? Candidate.NoLastResort : Candidate.AnyWindow;
+        other[link] = draws.Below(frame.Links[link].Windows.Length - lowest) + lowest;
         return other;
     }
 

@@ -9,6 +9,9 @@ public sealed record Window(Wait Least, Wait? Most = null)
     /// <summary>Minutes of work that using this window adds to the later activity, 0 or more: the price of a missed earlier window.</summary>
     public int AddedWork { get; init; }
 
+    /// <summary>Whether it is there for where no other does, the rework of a missed window: the search also looks for schedules that do without.</summary>
+    public bool IsLastResort { get; init; }
+
     /// <summary>
     /// Ids of activities that are done only where this window is used, between the two activities of its link: a missed window's scuffing, the tape that
     /// comes off over a night. An activity that no window asks for is always done; one that a window asks for is asked for by windows of one link only.

@@ -13,7 +13,7 @@ internal static class Windows
         var used = -1;
         for (var k = 0; k < link.Windows.Length; k++)
         {
-            if (onlyWindow >= 0 && k != onlyWindow)
+            if (!link.MayUse(k, onlyWindow))
             {
                 continue;
             }
@@ -33,12 +33,12 @@ internal static class Windows
     /// The smallest start of the earlier activity, from a minute on, with which some window is still open at a start of the later one.
     /// A bound: the window found open may turn out not to have opened.
     /// </summary>
-    public static int AnchorFor(Frame frame, FrameLink link, int earliestAnchor, int start, int onlyWindow = -1, int addedWork = 0)
+    public static int AnchorFor(Frame frame, FrameLink link, int earliestAnchor, int start, int onlyWindow = Candidate.AnyWindow, int addedWork = 0)
     {
         var smallest = int.MaxValue;
         for (var k = 0; k < link.Windows.Length; k++)
         {
-            if (onlyWindow >= 0 && k != onlyWindow)
+            if (!link.MayUse(k, onlyWindow))
             {
                 continue;
             }

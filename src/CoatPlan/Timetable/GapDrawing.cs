@@ -138,7 +138,7 @@ internal sealed class GapDrawing
     private Window OfLabel(CoatTask film, GapChoice way, RecoatGap over, ImmutableArray<CoatWindow> label)
     {
         if (way.Reworked)
-            return new Window(Wait.FromEnd(air.Reaching(film, FilmStage.Through)));
+            return new Window(Wait.FromEnd(air.Reaching(film, FilmStage.Through))) { IsLastResort = true };
 
         return new Window(
             Wait.FromEnd(air.Opening(film, over, way.Window)),

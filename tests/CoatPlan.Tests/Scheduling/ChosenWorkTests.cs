@@ -31,6 +31,26 @@ public class ChosenWorkTests
     }
 
     [Fact]
+    public void A_last_resort_is_done_without_where_something_else_finishes_last()
+    {
+        // After 40 minutes of prep the second coat no longer fits into the first morning. Scuffed, it ends on the second at minute 65; with the first coat put off
+        // to that morning, at 110. Once other work lasts into the third, nobody gains by scuffing.
+        var hurried = CoatsAfterPrep(coatMinutes: 50, prepMinutes: 40);
+        var other = new Activity { Id = "other", Work = 30, Release = 2 * Day };
+        var unhurried = hurried with { Activities = [.. hurried.Activities, other] };
+
+        IsDone(hurried, Found(hurried), "scuff").ShouldBeTrue();
+        Found(hurried).Finish.ShouldBe(Day + 65);
+        IsDone(unhurried, Found(unhurried), "scuff").ShouldBeFalse();
+        Start(unhurried, Found(unhurried), "first").ShouldBeGreaterThanOrEqualTo(Day);
+
+        Schedule Found(Network network) => Scheduler
+            .Schedule(network, new Effort(14, 0), schedule => IsDone(network, schedule, "scuff") ? 1 : 0).Schedule.ShouldNotBeNull();
+
+        static bool IsDone(Network network, Schedule schedule, string id) => !schedule.Skipped[IndexOf(network, id)];
+    }
+
+    [Fact]
     public void A_limit_falls_silent_where_what_it_limits_was_taken_off()
     {
         // Tape on at minute 0 for 5 minutes must come off within 300 minutes, unless it comes off and on again over the night.
@@ -132,6 +152,18 @@ public class ChosenWorkTests
                     : [],
             ],
             Horizon = 10 * Day,
+        };
+    }
+
+    private static Network CoatsAfterPrep(int coatMinutes, int prepMinutes)
+    {
+        var coats = Coats(coatMinutes, taped: false);
+        var prep = new Activity { Id = "prep", Work = prepMinutes, Hours = s_mornings, Demands = [new Demand("people", 1)] };
+        var gap = coats.Links[0];
+        return coats with
+        {
+            Activities = [prep, .. coats.Activities],
+            Links = [Link.After("prep", "first"), gap with { Windows = [gap.Windows[0], gap.Windows[1] with { IsLastResort = true }] }, .. coats.Links.Skip(1)],
         };
     }
 
