@@ -30,7 +30,7 @@ internal static class StepPage
         Say("air     ", Sentences.AirOf(step, units));
         if (step.Limits is { } limits)
             Say("limits  ", Sentences.LimitsOf(limits, units));
-        return new TextPage($"{step.Title}: {Sentences.SurfacesOf(plan, step)}", lines.ToImmutable());
+        return new TextPage(Sentences.Named(plan, step), lines.ToImmutable());
 
         void Say(string lead, string text) => lines.Add(new PageLine(PageLineKind.Text, lead, text));
     }

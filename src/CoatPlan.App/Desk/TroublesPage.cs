@@ -30,5 +30,5 @@ internal static class TroublesPage
     }
 
     private static string NameOf(Plan plan, PlanWarning warning) =>
-        plan.Surfaces.FirstOrDefault(surface => surface.Id == warning.Surface) is { } surface ? $"{surface.Name}: " : "";
+        plan.Surfaces.FirstOrDefault(surface => surface.Id == warning.Surface) is { } surface && !warning.Text.Contains(surface.Name, StringComparison.Ordinal) ? $"{surface.Name}: " : "";
 }

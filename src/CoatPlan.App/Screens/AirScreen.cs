@@ -66,7 +66,7 @@ internal static class AirScreen
         {
             var over = step.MixtureRatio > 1;
             if (plan.Steps.FirstOrDefault(known => known.Id == step.Step) is { } known)
-                text.Say($"{Clock.DayAndTime(known.Start)}  {known.Title}: {Sentences.SurfacesOf(plan, known)}");
+                text.Say($"{Clock.DayAndTime(known.Start)}  {Sentences.Named(plan, known)}");
             var y = text.Y;
             page.Write(0, y, new string(over ? '█' : '▒', Math.Clamp((int)Math.Round(bar * step.MixtureRatio / most), 0, bar)), over ? Ink.Warning : Ink.Hands);
             page.Write(limitAt, y, "|", Ink.Strong);

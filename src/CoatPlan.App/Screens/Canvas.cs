@@ -111,6 +111,21 @@ internal sealed class Canvas
         }
     }
 
+    /// <summary>The text of a row in pieces of one ink, left to right: a terminal takes a piece quicker than its cells.</summary>
+    /// <param name="y">Row from 0.</param>
+    public IEnumerable<(int X, string Text, Ink Ink)> Runs(int y)
+    {
+        var from = 0;
+        for (var x = 1; x <= Width; x++)
+        {
+            if (x < Width && InkAt(x, y) == InkAt(from, y))
+                continue;
+
+            yield return (from, string.Concat(cells.AsSpan((y * Width) + from, x - from).ToArray()), InkAt(from, y));
+            from = x;
+        }
+    }
+
     /// <summary>The text of a row, right-hand blanks left out.</summary>
     /// <param name="y">Row from 0.</param>
     public string Line(int y) => string.Concat(cells.AsSpan(y * Width, Width).ToArray()).TrimEnd();

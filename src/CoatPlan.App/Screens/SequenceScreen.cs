@@ -90,9 +90,7 @@ internal static class SequenceScreen
                 rows.Add(new ListRow(null, true, Clock.Day(step.Start.Date)));
             day = step.Start.Date;
             var station = step.Station is { } number ? $"Station {number}: " : "";
-            var names = step.Surfaces.IsEmpty ? "" : Sentences.SurfacesOf(plan, step);
-            var surfaces = names.Length == 0 || step.Title.Contains(names, StringComparison.Ordinal) ? "" : $": {names}";
-            var lines = Wrapping.Lines($"{station}{step.Title}{surfaces}", Math.Max(1, width - TitleAt)).ToList();
+            var lines = Wrapping.Lines($"{station}{Sentences.Named(plan, step)}", Math.Max(1, width - TitleAt)).ToList();
             for (var line = 0; line < lines.Count; line++)
                 rows.Add(new ListRow(at, line == 0, lines[line]));
         }

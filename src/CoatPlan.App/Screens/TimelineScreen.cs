@@ -175,7 +175,7 @@ internal static class TimelineScreen
             return;
 
         var units = desk.Job?.Units ?? PrintUnits.Us;
-        canvas.Field(0, y + 1, canvas.Width, $"▼ {Clock.DayAndTime(step.Start)}-{Clock.Time(step.End)} {step.Title}: {Sentences.SurfacesOf(plan, step)}", Ink.Strong);
+        canvas.Field(0, y + 1, canvas.Width, $"▼ {Clock.DayAndTime(step.Start)}-{Clock.Time(step.End)} {Sentences.Named(plan, step)}", Ink.Strong);
         var slack = step.SlackMin == 0 && !step.Done ? "no slack; " : "";
         var latest = step.LastSafeStart is { } last ? $"last safe start {Clock.MomentSeenFrom(last, step.Start.Date)}{Sentences.Then(step)}" : Sentences.AirOf(step, units);
         canvas.Field(0, y + 2, canvas.Width, $"  {slack}{latest}");

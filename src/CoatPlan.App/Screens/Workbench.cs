@@ -42,13 +42,10 @@ internal sealed class Workbench : Runnable
         var canvas = Picture();
         for (var y = 0; y < canvas.Height; y++)
         {
-            for (var x = 0; x < canvas.Width; x++)
+            foreach (var (x, text, ink) in canvas.Runs(y))
             {
-                var text = canvas.TextAt(x, y);
-                if (text.Length == 0)
-                    continue;
                 Move(x, y);
-                SetAttribute(palette.Of(canvas.InkAt(x, y)));
+                SetAttribute(palette.Of(ink));
                 AddStr(text);
             }
         }

@@ -57,4 +57,22 @@ public sealed class CanvasTests
         canvas.Line(0).ShouldNotContain('\e');
         canvas.Line(0).ShouldNotContain('\u202E');
     }
+
+    [Fact]
+    public void A_row_comes_in_pieces_of_one_ink_that_make_it_whole_again()
+    {
+        var canvas = new Canvas(10, 1);
+        canvas.Write(0, 0, "ab", Ink.Strong);
+        canvas.Write(2, 0, "漢c", Ink.Warning);
+
+        var runs = canvas.Runs(0).ToArray();
+
+        runs.ShouldBe([(0, "ab", Ink.Strong), (2, "漢c", Ink.Warning), (5, "     ", Ink.Plain)]);
+    }
+
+    [Fact]
+    public void A_canvas_without_columns_has_no_pieces()
+    {
+        new Canvas(0, 3).Runs(0).ShouldBeEmpty();
+    }
 }
