@@ -1,10 +1,12 @@
 using CoatPlan.Bench.Instances;
+using CoatPlan.Bench.Screens;
 using CoatPlan.Bench.Speed;
 
 // One verb for each benchmark; what follows the verb is its own business.
 return args switch
 {
     ["instances", .. var rest] => InstanceRun.Run(rest, Console.Out, Console.Error),
+    ["screen", .. var rest] => ScreenRun.Run(rest, Console.Out, Console.Error),
     ["speed", .. var rest] => SpeedRun.Run(rest, Console.Out, Console.Error),
     _ => Usage(),
 };
@@ -13,5 +15,6 @@ static int Usage()
 {
     Console.Error.WriteLine("usage: instances [--starts] FILE…");
     Console.Error.WriteLine("       speed [replan|examples|chance]");
+    Console.Error.WriteLine("       screen [SURFACES]");
     return 2;
 }
