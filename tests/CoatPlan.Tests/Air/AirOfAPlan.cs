@@ -155,6 +155,29 @@ public sealed class AirOfAPlan
         slow.ShortLimitsPassed.ShouldHaveSingleItem().Over.ShouldBe(Duration.FromMinutes(15));
     }
 
+    [Theory]
+    [InlineData(200, true)]
+    [InlineData(250, false)]
+    public void Air_that_reaches_what_is_immediately_dangerous_is_warned_of(double idlhPpm, bool isWarned)
+    {
+        // 40 g in 40 m³ are 245 ppm, of which leaks take next to nothing in two minutes.
+        var solvent = VapourSamples.Solvent() with { Idlh = VapourSamples.Limit(idlhPpm) };
+        var release = new DatedRelease("a", Start, Start.PlusMinutes(2), VapourSamples.Release(solvent, 40, 0));
+
+        var report = WorkAir.Of(Place(40, 0, 1), [release], VapourSamples.Figures);
+
+        AirWarnings.Of(report, VapourSamples.Figures, key => key, step => step).Any(warning => warning.Code == "over-idlh").ShouldBe(isWarned);
+    }
+
+    [Fact]
+    public void A_closed_room_leaks_as_much_as_half_its_air_an_hour_and_a_weak_fan_adds_nothing()
+    {
+        // 0.5 changes of air an hour of 60 m³ are 0.5 m³/min.
+        WorkRoom.Of(Place(60, exhaust: 0, mixing: 1), VapourSamples.Figures)!.Removal.CubicMetersPerMinute.ShouldBe(0.5, 1e-9);
+        WorkRoom.Of(Place(60, exhaust: 0.2, mixing: 1), VapourSamples.Figures)!.Removal.CubicMetersPerMinute.ShouldBe(0.5, 1e-9);
+        WorkRoom.Of(Place(60, exhaust: 0.8, mixing: 1), VapourSamples.Figures)!.Removal.CubicMetersPerMinute.ShouldBe(0.8, 1e-9);
+    }
+
     [Fact]
     public void Doubling_the_exhaust_never_raises_a_peak() =>
         Gen.Select(Gen.Double[0, 50], Gen.Double[1, 10], Gen.Int[0, 40], Gen.Double[1, 400], Gen.Double[1, 400]).Sample(

@@ -108,6 +108,8 @@ public class TradeFacts
     [Theory]
     [InlineData(15.0, 15.0, 15.0, CoolingVerdict.Holds)]
     [InlineData(15.0, 15.0, 12.0, CoolingVerdict.Leaks)]
+    [InlineData(15.0, 15.0, 14.2, CoolingVerdict.Leaks)]
+    [InlineData(15.0, 15.0, 14.3, CoolingVerdict.Holds)]
     [InlineData(15.0, 10.0, 10.0, CoolingVerdict.NotAtCap)]
     [InlineData(7.0, 15.0, 15.0, CoolingVerdict.NotAtCap)]
     [InlineData(null, 15.0, 15.0, CoolingVerdict.CapUnknown)]

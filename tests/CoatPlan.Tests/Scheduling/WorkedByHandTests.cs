@@ -18,6 +18,30 @@ public class WorkedByHandTests
     }
 
     [Fact]
+    public void Work_may_fill_an_opening_to_its_last_minute_and_go_on_where_the_next_touches_it()
+    {
+        var hours = OpenHours.Of(new Opening(90, 200), new Opening(200, 260));
+
+        OpenHours.Of(new Opening(90, 200)).NextFit(90, 110, breakable: false).ShouldBe(new Placement(90, 200));
+        hours.NextFit(190, 30, breakable: false).ShouldBe(new Placement(190, 220));
+        hours.Openings.ShouldBe([new Opening(90, 260)]);
+    }
+
+    [Fact]
+    public void A_window_holds_to_its_last_minute()
+    {
+        // The second may start from 15 to 30 minutes after the first began, and is not there before minute 30.
+        var network = new Network
+        {
+            Activities = [new Activity { Id = "first", Work = 10 }, new Activity { Id = "second", Work = 10, Release = 30 }],
+            Links = [new Link("first", "second", [new Window(Wait.FromStart(15), Wait.FromStart(30))])],
+            Horizon = 1000,
+        };
+
+        Scheduler.Schedule(network, Effort.Standard).Schedule.ShouldNotBeNull().Placements.ShouldBe([new Placement(0, 10), new Placement(30, 40)]);
+    }
+
+    [Fact]
     public void A_first_coat_waits_until_the_second_can_follow_within_its_window()
     {
         // Each coat 10 minutes, the second 15 to 30 minutes after the first began. Open 0–20 and 100–200: both must go after 100: 100–110 and 115–125.

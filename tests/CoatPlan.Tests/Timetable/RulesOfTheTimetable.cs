@@ -98,6 +98,11 @@ public class RulesOfTheTimetable
         plan.Steps.Single(step => step.Kind == "unmask").Start.ShouldBeGreaterThanOrEqualTo(coat.End.PlusMinutes(60));
     }
 
+    [Fact]
+    public void A_night_that_began_the_day_before_is_worked_from_the_start_on() =>
+        new HandJob { Start = "2027-05-14 00:30", Hours = "Mon-Sun: 22:00-04:00", Crew = "people: 1, set-up: 0 min" }.Plan(SearchDepth.Quick)
+            .Steps.Min(step => step.Start).ShouldBe(new LocalDateTime(2027, 5, 14, 0, 30));
+
     private static Plan Planned(
         string hours = "Fri-Sun: [08:00-12:00, 13:00-18:00]",
         string crew = "set-up: 0 min",
