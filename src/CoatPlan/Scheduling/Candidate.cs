@@ -2,7 +2,7 @@ namespace CoatPlan.Scheduling;
 
 /// <summary>What a schedule is generated from.</summary>
 /// <param name="Ranks">For each activity its place in the order in which they are taken.</param>
-/// <param name="Windows">For each link the window that is tried first, <see cref="AnyWindow"/> or <see cref="NoLastResort"/>.</param>
+/// <param name="Windows">For each link the one window to use, so that what it is counted from comes later until it is open; <see cref="AnyWindow"/> or <see cref="NoLastResort"/>.</param>
 internal readonly record struct Candidate(int[] Ranks, int[] Windows)
 {
     /// <summary>Whichever window starts earliest.</summary>

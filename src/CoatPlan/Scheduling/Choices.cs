@@ -6,7 +6,8 @@ namespace CoatPlan.Scheduling;
 /// </summary>
 internal sealed class Choices
 {
-    private const int Closed = int.MaxValue;
+    private const int Closed = int.MaxValue - 1;
+    private const int Excluded = int.MaxValue;
 
     private readonly Frame frame;
     private readonly Heads heads;
@@ -124,16 +125,16 @@ internal sealed class Choices
 
     /// <summary>Puts the windows of a choice into the order in which they are tried, and uses the first.</summary>
     /// <param name="l">The link, its earlier activity placed.</param>
-    /// <param name="preferred">The window tried before the others where it is open, or as in <see cref="Candidate"/> any.</param>
-    public void Decide(int l, int preferred)
+    /// <param name="asked">The one window to use, or as in <see cref="Candidate"/> any.</param>
+    public void Decide(int l, int asked)
     {
         var link = frame.Links[l];
-        var asked = preferred >= 0 ? Candidate.AnyWindow : preferred;
+        // What is counted from a fact cannot come later until the one window is open.
+        asked = frame.IsFixed[link.From] ? Candidate.AnyWindow : asked;
         var order = byStart[l];
         for (var k = 0; k < order.Length; k++)
         {
-            var start = link.MayUse(k, asked) ? StartIn(l, k) : Closed;
-            starts[k] = k == preferred && start != Closed ? int.MinValue : start;
+            starts[k] = link.MayUse(k, asked) ? StartIn(l, k) : Excluded;
             var place = k;
             for (; place > 0 && starts[order[place - 1]] > starts[k]; place--)
             {
@@ -146,22 +147,22 @@ internal sealed class Choices
         // What is closed is not tried; where all are, the first is, and finds that what it is counted from must come later.
         for (var place = 1; place < order.Length; place++)
         {
-            order[place] = starts[order[place]] == Closed ? -1 : order[place];
+            order[place] = starts[order[place]] >= Closed ? -1 : order[place];
         }
 
         at[l] = 0;
         expected[l] = order.Length > 1 ? starts[order[0]] : Closed;
         isReviewed[l] = false;
-        Want(l, frame.Links[l].Asks[order[0]]);
+        Want(l, link.Asks[order[0]]);
     }
 
     /// <summary>Whether the later activity would start after the minute that was expected when its window was decided on, for the first time.</summary>
     public bool IsWorthReview(int l, int start) => at[l] >= 0 && !isReviewed[l] && start > expected[l];
 
     /// <summary>Decides once more.</summary>
-    public void Review(int l, int preferred)
+    public void Review(int l, int asked)
     {
-        Decide(l, preferred);
+        Decide(l, asked);
         isReviewed[l] = true;
     }
 

@@ -529,7 +529,7 @@ internal sealed class Generator
         }
 
         var addedWork = frame.Incoming[anchor].Where(i => windows[i] >= 0).Sum(i => frame.Links[i].Windows[windows[i]].AddedWork);
-        var needed = Windows.AnchorFor(frame, link, placements[anchor].Start + 1, start, link.IsChoice ? Math.Min(onlyWindows[l], Candidate.AnyWindow) : onlyWindows[l], addedWork);
+        var needed = Windows.AnchorFor(frame, link, placements[anchor].Start + 1, start, onlyWindows[l], addedWork);
         return Push(activity, anchor, needed, blockage);
     }
 
