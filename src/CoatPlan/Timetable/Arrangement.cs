@@ -15,7 +15,7 @@ internal static class Arrangement
     private const int WorthLookingMinutes = 15;
 
     // Enough passes that more of them seldom move the finish of a job.
-    private static readonly Effort Whole = new(6_000, 5_000);
+    private static readonly Effort Whole = new(4_000, 5_000);
     private static readonly Effort Medium = new(200, 0);
     private static readonly Effort Alternative = new(14, 0);
 
