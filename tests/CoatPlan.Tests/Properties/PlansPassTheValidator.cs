@@ -5,10 +5,10 @@ namespace CoatPlan.Tests.Properties;
 /// <summary>Every plan of a drawn job keeps the contract; a failure names the seed and the shortest text that still fails.</summary>
 public class PlansPassTheValidator
 {
-    private const int Jobs = 30;
+    private const int Jobs = 15;
 
     // The plan shown at once takes a small part of the time, and keeps the same rules.
-    private const int JobsAtOnce = 100;
+    private const int JobsAtOnce = 200;
 
     [Fact]
     public void Every_plan_passes_the_validator() => EachPasses(Jobs, SearchDepth.Full);
