@@ -1,5 +1,3 @@
-using CoatPlan.Jobs;
-
 namespace CoatPlan.App.Desk;
 
 /// <content>The hours.</content>
@@ -23,11 +21,8 @@ internal sealed partial class JobDesk
             case Word.Up or Word.Down:
                 StepAt = FirstStepOfDay(word == Word.Up ? -1 : 1);
                 break;
-            case Word.Enter when Step is { } step:
-                Show(StepPage.Of(Plan!, step, Job?.Units ?? PrintUnits.Us));
-                break;
             default:
-                StepAt = Moved(StepAt, word, Plan?.Steps.Length ?? 0);
+                ReadOrMoveAmongSteps(word);
                 break;
         }
     }

@@ -20,13 +20,18 @@ internal sealed partial class JobDesk
             case Word.Judge when Step is { } step:
                 AskForReadings(step);
                 break;
-            case Word.Enter when Step is { } step:
-                Show(StepPage.Of(Plan!, step, Job?.Units ?? PrintUnits.Us));
-                break;
             default:
-                StepAt = Moved(StepAt, word, Plan?.Steps.Length ?? 0);
+                ReadOrMoveAmongSteps(word);
                 break;
         }
+    }
+
+    private void ReadOrMoveAmongSteps(Word word)
+    {
+        if (word == Word.Enter && Step is { } step)
+            Show(StepPage.Of(Plan!, step, Job?.Units ?? PrintUnits.Us));
+        else
+            StepAt = Moved(StepAt, word, Plan?.Steps.Length ?? 0);
     }
 
     // Time, cans and note are asked one after the other; nothing is written before the last.
