@@ -89,8 +89,7 @@ internal static class SequenceScreen
             if (day != step.Start.Date)
                 rows.Add(new ListRow(null, true, Clock.Day(step.Start.Date)));
             day = step.Start.Date;
-            var station = step.Station is { } number ? $"Station {number}: " : "";
-            var lines = Wrapping.Lines($"{station}{Sentences.Named(plan, step)}", Math.Max(1, width - TitleAt)).ToList();
+            var lines = Wrapping.Lines(Sentences.Named(plan, step), Math.Max(1, width - TitleAt)).ToList();
             for (var line = 0; line < lines.Count; line++)
                 rows.Add(new ListRow(at, line == 0, lines[line]));
         }

@@ -109,7 +109,8 @@ internal static class TimelineScreen
             canvas.Write(LabelWidth + column, y, "▼", Ink.Strong);
     }
 
-    private static string BriefDay(LocalDate day) => Clock.BriefDay(day)[..Math.Min(LabelWidth - 1, Clock.BriefDay(day).Length)].TrimEnd();
+    // The month has no room.
+    private static string BriefDay(LocalDate day) => string.Join(' ', Clock.BriefDay(day).Split(' ').Take(2));
 
     private static int Bars(Canvas canvas, int y, LocalDate day, ImmutableArray<TimelineBar> bars, int count, Func<int, string> label, Scale scale, Plan? hours)
     {

@@ -21,13 +21,14 @@ public static class Sentences
         return new PlanWords(plan).Names(step.Surfaces);
     }
 
-    /// <summary>A step by its title and its surfaces; the title alone where it names them itself.</summary>
+    /// <summary>A step by its station, where there are some, its title and its surfaces; these are left out where the title names them itself.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="step">A step of it.</param>
     public static string Named(Plan plan, PlanStep step)
     {
         var surfaces = SurfacesOf(plan, step);
-        return step.Surfaces.IsEmpty || step.Title.Contains(surfaces, StringComparison.Ordinal) ? step.Title : $"{step.Title}: {surfaces}";
+        var station = step.Station is { } number ? $"Station {number}: " : "";
+        return station + (step.Surfaces.IsEmpty || step.Title.Contains(surfaces, StringComparison.Ordinal) ? step.Title : $"{step.Title}: {surfaces}");
     }
 
     /// <summary>The waits of a step, a sentence each: when it may start at the earliest and at the latest, and why. A step that merely follows another has none.</summary>
