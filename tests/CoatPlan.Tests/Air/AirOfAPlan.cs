@@ -38,6 +38,19 @@ public sealed class AirOfAPlan
         report.ByStep[0].Purge!.Value.TotalMinutes.ShouldBe(closed, 1);
     }
 
+    /// <summary>A vapour is followed down to 0.01 ppm. At 100 g in 100 m³ it begins at 245 ppm and is still over a limit of 0.005 ppm there.</summary>
+    [Theory]
+    [InlineData(0.005, false)]
+    [InlineData(0.02, true)]
+    public void Air_that_is_over_its_limit_as_long_as_it_is_followed_has_no_purge_time(double limitPpm, bool clears)
+    {
+        var release = new DatedRelease("a", Start, Start.PlusMinutes(5), VapourSamples.Release(VapourSamples.Solvent(limitPpm: limitPpm), 100, 0, filmMinutes: 1));
+
+        var step = WorkAir.Of(Place(100, exhaust: 20, mixing: 1), [release], VapourSamples.Figures).ByStep[0];
+
+        step.Purge.HasValue.ShouldBe(clears);
+    }
+
     [Fact]
     public void A_film_keeps_the_room_busy_after_the_can_is_down()
     {
@@ -87,6 +100,14 @@ public sealed class AirOfAPlan
         report.TwaMixtureRatio.ShouldBe(steady, 0.01 * steady);
         report.DilutionForLimit!.Value.CubicMetersPerMinute.ShouldBe(steady * 20, 1e-6);
     }
+
+    /// <summary>100 g of 100 g/mol are 24.45 L: at 100 ppm 244.5 m³, in 10 minutes 24.45 a minute, and five times that where the air mixes poorly.</summary>
+    [Theory]
+    [InlineData(1, 24.45)]
+    [InlineData(5, 122.25)]
+    public void The_textbooks_dilution_grows_with_the_mixing_factor(double mixing, double cubicMetresPerMinute) =>
+        Report(Place(100, exhaust: 20, mixing), Dated("a", 0, 10, grams: 100, filmGrams: 0)).DilutionForLimit!.Value.CubicMetersPerMinute
+            .ShouldBe(cubicMetresPerMinute, 1e-9);
 
     [Fact]
     public void The_exhaust_asked_for_is_enough_and_hardly_less_would_be()

@@ -99,6 +99,18 @@ public class FilmsDry
         Touch(label, Samples.Steady(110, 50)).ShouldBe(25);
     }
 
+    /// <summary>
+    /// The warm row says nothing of this wait, so it stays an hour there, as at the label's 70 °F. At 60 °F, a quarter of the way from 50 °F: 144^¾ × 60^¼ = 115.7 min.
+    /// </summary>
+    [Fact]
+    public void A_warm_row_does_not_shorten_a_wait_that_it_does_not_name()
+    {
+        var label = Samples.Black with { TimesAt = [Row(50, 2.4), Row(90, 0.6)] };
+
+        Drying.Outwaits(label, Duration.FromHours(1), Samples.In(Samples.Steady(60, 50)).Metal(Samples.Fender), 0).ShouldBe(116);
+        Drying.Outwaits(label, Duration.FromHours(1), Samples.In(Samples.Steady(90, 50)).Metal(Samples.Fender), 0).ShouldBe(60);
+    }
+
     [Fact]
     public void Any_other_wait_runs_at_the_pace_of_the_film()
     {

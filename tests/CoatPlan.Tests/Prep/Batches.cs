@@ -88,6 +88,12 @@ public class Batches
     public void Hands_on_time_is_area_and_fixed_part_with_rest() =>
         PrepJob.Sequence(PrepJob.Surface(condition: ["scaly rust"])).The("derust").Hands.ShouldBe(Duration.FromSeconds(2415));
 
+    // The same wheel on a quarter of an old film that rust has broken: (32 × 0.25 + 3) × 1.15 = 12.65 min.
+    [Fact]
+    public void Rust_is_taken_off_where_it_is_and_not_all_over() =>
+        PrepJob.Sequence(PrepJob.Surface(finish: "factory paint", system: PrepJob.EtchSpotsAndEnamel, condition: ["scaly rust"]) with { BareShare = Ratio.FromPercent(25) })
+            .The("derust").Hands.ShouldBe(Duration.FromSeconds(759));
+
     // Final wipe 4.3 min/m² and 3 min fixed, 1 m²: on the vehicle, open bay, 1.4 times the bench.
     [Fact]
     public void Work_on_the_vehicle_takes_longer_than_at_the_bench()

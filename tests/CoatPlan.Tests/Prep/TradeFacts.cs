@@ -89,6 +89,7 @@ public class TradeFacts
     [InlineData(new[] { 132.0, 131, 134, 133 }, CylinderVerdict.Excellent)]
     [InlineData(new[] { 130.0, 135 }, CylinderVerdict.Excellent)]
     [InlineData(new[] { 115.0, 118, 112, 116 }, CylinderVerdict.Good)]
+    [InlineData(new[] { 110.0, 112 }, CylinderVerdict.Low)]
     [InlineData(new[] { 100.0, 102, 101, 99 }, CylinderVerdict.Low)]
     [InlineData(new[] { 132.0, 130, 95, 131 }, CylinderVerdict.Uneven)]
     public void Even_cylinders_over_110_psi_pass_and_130_to_135_is_excellent_and_one_far_below_fails(double[] psi, CylinderVerdict verdict) =>

@@ -99,4 +99,9 @@ public class WaysOfMaterials
         cure.Wait.Kind.ShouldBe(WaitKind.Dwell);
         cure.Wait.Time.ShouldBeGreaterThan(Duration.FromHours(1));
     }
+
+    // Three heats of 30 min, and half an hour of cooling in each of the two pauses between them.
+    [Fact]
+    public void A_film_cools_between_two_heats_and_not_after_the_last() =>
+        PrepJob.Sequence(PrepJob.Surface(system: "high-heat-aerosol")).The("heat-cure").Wait.Time.ShouldBe(Duration.FromMinutes((3 * 30) + (2 * 30)));
 }

@@ -29,6 +29,16 @@ public sealed class OzoneOfACan
         OzoneForming.Of(trace, PaintSamples.Catalogue.Figures)!.GramsPerGram.ShouldBe(0);
     }
 
+    /// <summary>Under the least share a part counts nothing; at it, it counts.</summary>
+    [Fact]
+    public void A_part_just_at_the_least_share_counts()
+    {
+        var least = PaintSamples.Catalogue.Figures.Share("ozone-least-share");
+        var label = PaintSamples.Label() with { Solvents = [new SolventContent(PaintSamples.Catalogue.Solvent("xylene")!, least)] };
+
+        OzoneForming.Of(label, PaintSamples.Catalogue.Figures)!.GramsPerGram.ShouldBe(0.001 * 7.74, 1e-9);
+    }
+
     [Fact]
     public void A_sheet_that_does_not_allow_the_sum_gives_none()
     {
