@@ -79,6 +79,31 @@ public class CautionsOfAJob
         Of(System("epoxy-primer-2k-aerosol+urethane-2k-aerosol")).Single(caution => caution.Code == "isocyanates").Text
             .ShouldStartWith(LabelOf("urethane-2k-aerosol"));
 
+    /// <summary>One batch: the old repaint is dulled wet, rust comes off the stainless steel dry, and both are blown off in one step, which moves dust and makes none.</summary>
+    [Fact]
+    public void A_caution_of_dust_names_what_is_abraded_dry_and_not_what_is_only_blown_off()
+    {
+        var job = PrepJob.Of(
+            PrepJob.Surface("Cover", finish: "repaint", system: PrepJob.EtchSpotsAndEnamel),
+            PrepJob.Surface("Pipe", material: "stainless steel", system: PrepJob.EtchSpotsAndEnamel, condition: ["light rust"]));
+
+        PrepJob.Sequence(job).The("blow-off").MakesDust.ShouldBeTrue();
+        Of(job).Single(caution => caution.Code == "dust").Text.ShouldStartWith("Dry abrasion on Pipe:");
+    }
+
+    [Fact]
+    public void A_caution_with_two_words_names_only_what_both_were_found_on()
+    {
+        var texts = CautionTexts.Standard.With(
+            "cautions:\n  shop-rust: {when: {does: [derust], family: [ferrous]}, text: \"{who} rusts again.\", source: \"shop\"}\n", "shop.yaml", out _);
+        var facts = Facts(PrepJob.Of(
+            PrepJob.Surface("Tray", condition: ["light rust"]),
+            PrepJob.Surface("Cover", material: "aluminium", condition: ["white corrosion"]),
+            PrepJob.Surface("Fender")));
+
+        CautionsFor.Job(facts, texts).Single(caution => caution.Code == "shop-rust").Text.ShouldBe("Tray rusts again.");
+    }
+
     [Fact]
     public void A_rag_caution_names_only_what_heats_itself() =>
         Of(System("lacquer-aerosol+enamel-aerosol")).Single(caution => caution.Code == "rags-oil").Text.ShouldNotContain(LabelOf("lacquer-aerosol"));

@@ -121,6 +121,18 @@ public sealed class JobReaderTests
         WorkingHours.On(hours, new(2027, 5, 18)).ShouldHaveSingleItem().On(new(2027, 5, 18)).End.ShouldBe(new(2027, 5, 19, 0, 0));
     }
 
+    [Theory]
+    [InlineData("{Sat: 08:00-10:00, 2027-05-15: 12:00-14:00}")]
+    [InlineData("{2027-05-15: 12:00-14:00, Sat: 08:00-10:00}")]
+    public void A_date_beats_its_own_day_of_the_week_whichever_stands_first(string hours) =>
+        WorkingHours.On(Hours(hours), new(2027, 5, 15)).ShouldBe([new(new(12, 0), new(14, 0))]);
+
+    [Theory]
+    [InlineData("{Fri: [08:00-12:00, 12:00-18:00]}", 2)]
+    [InlineData("{Fri: 22:00-02:00, Sat: 02:00-06:00}", 1)]
+    public void Spans_that_touch_do_not_overlap(string hours, int spansOfFriday) =>
+        WorkingHours.On(Hours(hours), new(2027, 5, 14)).Length.ShouldBe(spansOfFriday);
+
     [Fact]
     public void A_file_with_windows_line_ends_and_a_byte_order_mark_reads_the_same()
     {
@@ -141,6 +153,9 @@ public sealed class JobReaderTests
         JobReader.Read(text, "x", Vocabulary.Contract).Problems.Length.ShouldBe(2);
         JobReader.Read(text, "x", more).Job!.Surfaces[0].Material.ShouldBe("magnesium alloy");
     }
+
+    private static ImmutableArray<HoursEntry> Hours(string hours) =>
+        Read(JobFiles.Complete.Replace("    Fri: 16:00-21:00\n    Sat-Sun: [08:00-12:00, 13:00-18:00]", "    " + hours, StringComparison.Ordinal)).Crew.Hours;
 
     private static Job Read(string text)
     {

@@ -59,6 +59,20 @@ public sealed class QuoteOfAJob
         (quote.Low, quote.High).ShouldBe((223.13m + 38.00m + 9.50m + 3.92m, 371.88m + 47.50m + 11.88m + 4.90m));
     }
 
+    /// <summary>Hands a quarter slower, 3 h 45 min at 85, and the cans that cover nine draws of ten.</summary>
+    [Fact]
+    public void The_highest_total_counts_slow_hands_and_the_high_number_of_cans()
+    {
+        var job = PaintSamples.Job([PaintSamples.Panel(15, "a"), PaintSamples.Panel(5, "b")])
+            with { Prices = new Prices { LabourPerHour = 85, Markup = Ratio.Zero, Tax = Ratio.Zero } };
+        var demand = SupplySamples.Supplies(job)[0].Demand;
+
+        var quote = Of(job, minutes: (100, 50), common: 30)!;
+
+        demand.CansHigh.ShouldBeGreaterThan(demand.Cans);
+        quote.High.ShouldBe(318.75m + (demand.CansHigh * 9.50m));
+    }
+
     [Fact]
     public void What_is_used_up_without_a_price_is_named_as_left_out()
     {

@@ -60,6 +60,35 @@ public class RulesOfTheTimetable
     }
 
     [Fact]
+    public void A_batch_has_no_more_pieces_than_the_rack_has_places()
+    {
+        string[] names = ["One", "Two", "Three"];
+        var plan = new HandJob
+        {
+            Place = "volume: 4000 ft3, exhaust: 800 cfm, rack: 2",
+            Surfaces = [.. names.Select(name => $"{{name: {name}, material: steel, finish: bare, area: 1 ft2, relief: 1, system: one}}")],
+        }.Plan(SearchDepth.Quick);
+
+        plan.Reasons.ShouldBeEmpty();
+        plan.Steps.Where(step => step.Kind == "coat").Select(step => step.Surfaces.Length).ShouldBe([2, 1], ignoreOrder: true);
+    }
+
+    [Fact]
+    public void A_step_that_waits_for_hands_names_the_step_that_keeps_them()
+    {
+        var plan = new HandJob
+        {
+            Systems = "one: [{product: black, coats: 1}], two: [{product: black, coats: 1}]",
+            Surfaces = ["{name: Plate, material: steel, finish: bare, area: 1 ft2, system: one}", "{name: Lid, material: steel, finish: bare, area: 1 ft2, system: two}"],
+        }.Plan(SearchDepth.Quick);
+
+        var waiting = plan.Steps.Where(step => step.WaitsFor.StartsWith("Waits for a free pair of hands", StringComparison.Ordinal)).ToArray();
+
+        waiting.ShouldNotBeEmpty();
+        waiting.ShouldAllBe(step => plan.Steps.Any(other => other.End == step.Start && step.WaitsFor.Contains($"(“{other.Title}”", StringComparison.Ordinal)));
+    }
+
+    [Fact]
     public void Each_station_has_every_step_under_an_id_of_its_own()
     {
         var plan = Planned(crew: "stations: 3");

@@ -90,6 +90,21 @@ public class WhyOfTheTimetable
         plan.RestPoints.ShouldAllBe(point => plan.Steps.All(step => step.End <= point.At || step.Start >= point.At));
     }
 
+    /// <summary>The second coat starts a day after the first ends. A week on top of that is just the last moment at which the window is open; a minute less is too late.</summary>
+    [Theory]
+    [InlineData(0, true)]
+    [InlineData(-1, false)]
+    public void The_job_rests_where_its_week_ends_with_the_window(int minutesMore, bool rests)
+    {
+        var first = Coat(Planned(product: "recoat: after 24 h"), 1);
+        var closes = (int)first.HandsMin + (24 * 60) + (7 * 24 * 60) + minutesMore;
+
+        var plan = Planned(product: FormattableString.Invariant($"recoat: 24 h-{closes} min"));
+
+        Coat(plan, 2).Start.ShouldBe(first.End.PlusHours(24));
+        plan.RestPoints.Any(point => point.After == first.Id).ShouldBe(rests);
+    }
+
     [Fact]
     public void The_job_does_not_rest_between_coats_whose_window_closes()
     {
