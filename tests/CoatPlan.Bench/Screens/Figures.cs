@@ -1,6 +1,6 @@
 namespace CoatPlan.Bench.Screens;
 
-/// <summary>Milliseconds that something took, each time.</summary>
+/// <summary>Milliseconds that something took, each time, or other numbers of one kind.</summary>
 internal sealed class Figures
 {
     private readonly List<double> taken = [];
@@ -11,6 +11,10 @@ internal sealed class Figures
     /// <summary>Adds a time.</summary>
     /// <param name="time">The time.</param>
     public void Add(TimeSpan time) => taken.Add(time.TotalMilliseconds);
+
+    /// <summary>Adds a bare number, such as a ratio of two times.</summary>
+    /// <param name="value">The number.</param>
+    public void Add(double value) => taken.Add(value);
 
     /// <summary>The time that a share of them stayed under or met.</summary>
     /// <param name="share">The share, 0 to 1.</param>
