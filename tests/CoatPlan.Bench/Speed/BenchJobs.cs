@@ -15,10 +15,14 @@ internal static class BenchJobs
     private static readonly string[] Masks = ["", "{what: stud, kind: thread, edge: 1 ft}", "", "{what: loom, kind: wiring, edge: 4 ft}, {what: plate, kind: plate, edge: 14 in}"];
     private static readonly string[] Systems = ["black", "grey", "clear"];
 
+    // A file may hold 100,000 values, a surface has some twenty.
+    private const int MostInAFile = 4000;
+
     /// <summary>The text of a job.</summary>
     /// <param name="surfaces">How many surfaces, 1 or more.</param>
     /// <param name="done">Lines under <c>done</c>, with the time at which they were true; empty for a job that is not begun.</param>
-    public static string Text(int surfaces, string done = "")
+    /// <param name="first">The number of its first surface, from 0.</param>
+    public static string Text(int surfaces, string done = "", int first = 0)
     {
         var text = new StringBuilder("""
             coatplan: 1
@@ -43,7 +47,7 @@ internal static class BenchJobs
             surfaces:
 
             """);
-        for (var i = 0; i < surfaces; i++)
+        for (var i = first; i < first + surfaces; i++)
         {
             var mask = Masks[i / 3 % Masks.Length];
             text.Append(CultureInfo.InvariantCulture, $"  - {{name: Part {i + 1}, material: {Materials[i % Materials.Length]}, finish: {Finishes[i % Finishes.Length]}, ")
@@ -54,6 +58,15 @@ internal static class BenchJobs
         }
 
         return text.Append(done).ToString();
+    }
+
+    /// <summary>A job that is not begun, of more surfaces than a file may hold.</summary>
+    /// <param name="surfaces">How many surfaces, 1 or more.</param>
+    public static ReadyJob NotBegun(int surfaces)
+    {
+        var parts = Enumerable.Range(0, surfaces).Chunk(MostInAFile).Select(part => Ready(Text(part.Length, first: part[0]))).ToArray();
+        var job = parts[0].Job with { Surfaces = [.. parts.SelectMany(part => part.Job.Surfaces)] };
+        return new ReadyJob(job, parts[0].Labels, parts[0].Forecast, parts[0].Trade);
     }
 
     /// <summary>A job one weekend in: what its plan has ended by Saturday noon is done, the rest is to be planned.</summary>

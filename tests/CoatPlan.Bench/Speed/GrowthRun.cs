@@ -25,7 +25,7 @@ public static class GrowthRun
             return 2;
         }
 
-        var jobs = Sizes.Select(surfaces => BenchJobs.Ready(BenchJobs.Text(surfaces))).ToArray();
+        var jobs = Sizes.Select(surfaces => BenchJobs.NotBegun(surfaces)).ToArray();
         // Compiled and with its caches filled, as it is for a person who edits.
         foreach (var job in jobs)
             Planner.Plan(job, SearchDepth.Quick);
