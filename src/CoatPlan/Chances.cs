@@ -37,10 +37,8 @@ public static class Chances
         var plan = Planner.Work(arranged).Plan;
         ImmutableArray<(string What, Job Job)> tried = asked.BuyDraws == 0 ? [] : Bought(ready);
         var report = Counted(progress, asked.Draws + tried.Length * asked.BuyDraws);
-        var model = ModelOf(arranged, asked);
-        var finishes = ChanceDraws.Finishes(model, asked.Draws, report, asked.Threads, cancel);
-        var costs = ChanceDraws.Costs(model, finishes, asked.Threads, cancel);
-        Array.Sort(finishes);
+        var drawn = ChanceDraws.Of(ModelOf(arranged, asked), asked.Draws, withCosts: true, report, asked.Threads, cancel);
+        var finishes = Sorted(drawn.Finishes);
         return new Chance
         {
             Draws = asked.Draws,
@@ -49,7 +47,7 @@ public static class Chances
             Finish50 = FinishOf(finishes, Half, ready.Job),
             Finish90 = FinishOf(finishes, NineOfTen, ready.Job),
             Cans = [.. plan.Supplies.SelectMany(supply => supply.Covered.Select(covered => new ChanceCans(supply.Product, covered.Cans, covered.Share)))],
-            Costly = costs,
+            Costly = drawn.Costs(),
             Buys = [.. tried.Select(bought => Buy(bought.What, new ReadyJob(bought.Job, ready.Labels, ready.Forecast, ready.Trade), arranged, asked, report, cancel))],
         };
     }
@@ -73,12 +71,15 @@ public static class Chances
         var better = (Meets(asBefore, ready.Job) ?? 0, -At(asBefore, Half)).CompareTo((Meets(anew, ready.Job) ?? 0, -At(anew, Half))) > 0 ? asBefore : anew;
         return new ChanceBuy(what, Meets(better, ready.Job), FinishOf(better, Half, ready.Job));
 
-        int[] Drawn(ArrangedJob job, Action<int>? count)
-        {
-            var finishes = ChanceDraws.Finishes(ModelOf(job, asked), asked.BuyDraws, count, asked.Threads, cancel);
-            Array.Sort(finishes);
-            return finishes;
-        }
+        int[] Drawn(ArrangedJob job, Action<int>? count) =>
+            Sorted(ChanceDraws.Of(ModelOf(job, asked), asked.BuyDraws, withCosts: false, count, asked.Threads, cancel).Finishes);
+    }
+
+    private static int[] Sorted(ReadOnlySpan<int> finishes)
+    {
+        var sorted = finishes.ToArray();
+        Array.Sort(sorted);
+        return sorted;
     }
 
     private static int At(int[] sorted, double share) => sorted[Math.Max(0, (int)Math.Ceiling(share * sorted.Length) - 1)];

@@ -9,7 +9,7 @@ namespace CoatPlan.Outlook;
 /// <summary>An arranged job laid out for carrying its schedule out thousands of times: causes, products, kinds of weather.</summary>
 internal sealed class ChanceModel
 {
-    // Weather is drawn in equal parts: enough of them that more would not move a finish by much.
+    // Weather is drawn in equal parts: enough of them that more would not move a finish by much, and odd, so that the middle one is the weather as told.
     private const int AirParts = 5;
     private const int DewPointParts = 3;
     private const int DryingPaces = 4;
@@ -51,6 +51,7 @@ internal sealed class ChanceModel
             .. Parts(AirParts, spreads.Air.Kelvins).SelectMany(air => Parts(DewPointParts, spreads.DewPoint.Kelvins).Select(dew =>
                 (TemperatureDelta.FromKelvins(air), TemperatureDelta.FromKelvins(dew)))),
         ];
+        WeatherAsTold = Weathers.IndexOf((TemperatureDelta.Zero, TemperatureDelta.Zero));
         var asTold = FrameOf(TemperatureDelta.Zero, TemperatureDelta.Zero);
         order = asTold.Order;
         floors = RepairFloors.Of(asTold, Plan);
@@ -82,6 +83,9 @@ internal sealed class ChanceModel
 
     /// <summary>Kinds of weather that are equally likely.</summary>
     public ImmutableArray<(TemperatureDelta Air, TemperatureDelta DewPoint)> Weathers { get; }
+
+    /// <summary>The kind of weather that is off by nothing.</summary>
+    public int WeatherAsTold { get; }
 
     /// <summary>One that carries the plan out in a kind of weather; each thread has its own.</summary>
     public Repair In(TemperatureDelta air, TemperatureDelta dewPoint) => new(FrameOf(air, dewPoint), floors);

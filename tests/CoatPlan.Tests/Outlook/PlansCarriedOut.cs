@@ -21,7 +21,7 @@ public class PlansCarriedOut
     {
         var finish = Planner.Work(Arranged.Value).Plan.Finish!.Value;
 
-        var finishes = ChanceDraws.Finishes(Model(ChanceSpreads.None), 20, null, 1, TestContext.Current.CancellationToken);
+        var finishes = Drawn(Model(ChanceSpreads.None), 20, 1).Finishes.ToArray();
 
         finishes.ShouldAllBe(minute => Arranged.Value.Ready.Job.Start.PlusMinutes(minute) == finish);
     }
@@ -31,13 +31,12 @@ public class PlansCarriedOut
     {
         var model = Model(Usual);
 
-        var one = ChanceDraws.Finishes(model, 90, null, 1, TestContext.Current.CancellationToken);
-        var two = ChanceDraws.Finishes(model, 90, null, 2, TestContext.Current.CancellationToken);
+        var one = Drawn(model, 90, 1);
+        var two = Drawn(model, 90, 2);
 
-        two.ShouldBe(one);
-        one.Distinct().Count().ShouldBeGreaterThan(5);
-        ChanceDraws.Costs(model, one, 2, TestContext.Current.CancellationToken)
-            .ShouldBe(ChanceDraws.Costs(model, one, 1, TestContext.Current.CancellationToken));
+        two.Finishes.ToArray().ShouldBe(one.Finishes.ToArray());
+        one.Finishes.ToArray().Distinct().Count().ShouldBeGreaterThan(5);
+        two.Costs().ShouldBe(one.Costs());
     }
 
     [Fact]
@@ -45,8 +44,8 @@ public class PlansCarriedOut
     {
         var model = Model(Usual);
 
-        var few = ChanceDraws.Finishes(model, 30, null, -1, TestContext.Current.CancellationToken);
-        var more = ChanceDraws.Finishes(model, 60, null, -1, TestContext.Current.CancellationToken);
+        var few = Drawn(model, 30).Finishes.ToArray();
+        var more = Drawn(model, 60).Finishes.ToArray();
 
         more[..30].ShouldBe(few);
     }
@@ -105,6 +104,9 @@ public class PlansCarriedOut
         };
         return (network, new Schedule([.. done.Select(i => placements[i])], [.. speaking.Select(_ => 0)]));
     }
+
+    private static ChanceDraws Drawn(ChanceModel model, int draws, int cores = -1) =>
+        ChanceDraws.Of(model, draws, withCosts: true, null, cores, TestContext.Current.CancellationToken);
 
     private static ChanceModel Model(ChanceSpreads spreads) => new(Arranged.Value.Settled, Trade.Standard.Catalogue, null, spreads);
 }
