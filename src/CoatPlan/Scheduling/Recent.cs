@@ -3,28 +3,26 @@ namespace CoatPlan.Scheduling;
 /// <summary>A function of a minute with its latest answers kept, as many as have a place: for questions that come in thousands around the same minutes.</summary>
 internal sealed class Recent(Func<int, int> function)
 {
-    private const int Places = 256;
+    private const int Places = 1024;
 
-    private readonly int[] minutes = Unasked();
-
-    private readonly int[] answers = new int[Places];
+    // Minute and answer in one, so that a look is at one place in memory.
+    private readonly (int Minute, int Answer)[] known = Unasked();
 
     public int At(int minute)
     {
-        var place = minute & (Places - 1);
-        if (minutes[place] != minute)
+        ref var kept = ref known[minute & (Places - 1)];
+        if (kept.Minute != minute)
         {
-            answers[place] = function(minute);
-            minutes[place] = minute;
+            kept = (minute, function(minute));
         }
 
-        return answers[place];
+        return kept.Answer;
     }
 
-    private static int[] Unasked()
+    private static (int Minute, int Answer)[] Unasked()
     {
-        var minutes = new int[Places];
-        Array.Fill(minutes, int.MinValue);
-        return minutes;
+        var known = new (int Minute, int Answer)[Places];
+        Array.Fill(known, (int.MinValue, 0));
+        return known;
     }
 }

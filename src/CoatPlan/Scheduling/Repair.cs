@@ -233,15 +233,20 @@ internal sealed class Repair
     {
         var to = frame.Links[l].To;
         var closes = ClosesAt(l, WindowOf(l));
-        if (closes == Never || FirstFree(to, floors[to]) is not { } before || before.Start > closes
-            || FirstFree(next, floors[next]) is not { } at || at.Start >= before.End)
+        if (closes == Never)
+        {
+            return false;
+        }
+
+        var (earliest, added) = Awaited(to, floors[to]);
+        if (Search(to, earliest, added) is not { } before || before.Start > closes || FirstFree(next, floors[next]) is not { } at || at.Start >= before.End)
         {
             return false;
         }
 
         Occupy(next, at, 1);
         space.Add(next, at, paces[next]);
-        var after = FirstFree(to, floors[to]);
+        var after = Search(to, before.Start, added);
         space.TakeBack(next);
         Occupy(next, at, -1);
         return after is not { } later || later.Start > closes;
@@ -461,8 +466,14 @@ internal sealed class Repair
     // The first placement from a minute on that what is placed permits; a link that shall not be looked at may be named.
     private Placement? FirstFree(int activity, int from, int without = -1)
     {
-        var a = frame.Activities[activity];
-        var t = Math.Max(from, a.Release);
+        var (earliest, added) = Awaited(activity, from, without);
+        return Search(activity, earliest, added, without);
+    }
+
+    // What the links to an activity make it wait for, and the work that their windows add.
+    private (int Earliest, int Added) Awaited(int activity, int from, int without = -1)
+    {
+        var earliest = Math.Max(from, frame.Activities[activity].Release);
         var added = 0;
         foreach (var l in frame.Incoming[activity])
         {
@@ -473,10 +484,17 @@ internal sealed class Repair
             }
 
             var window = WindowOf(l);
-            t = Math.Max(t, link.Least[paces[link.From]][window].After(placements[link.From]));
+            earliest = Math.Max(earliest, link.Least[paces[link.From]][window].After(placements[link.From]));
             added += link.AddedWork[window];
         }
 
+        return (earliest, added);
+    }
+
+    // The first placement of an activity whose waits are over.
+    private Placement? Search(int activity, int earliest, int added, int without = -1)
+    {
+        var t = earliest;
         while (true)
         {
             if (t > frame.Horizon)

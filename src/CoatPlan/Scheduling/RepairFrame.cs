@@ -24,6 +24,7 @@ internal sealed class RepairFrame
         }
 
         var network = paces[0];
+        var recent = new RecentAnswers();
         Count = network.Activities.Length;
         Horizon = network.Horizon;
         Activities = [.. network.Activities];
@@ -34,7 +35,7 @@ internal sealed class RepairFrame
         LongestOpening = [.. network.Activities.Select(a => a.Hours is { } hours ? hours.Openings.Select(o => o.Closes - o.Opens).DefaultIfEmpty(0).Max() : int.MaxValue)];
 
         var index = Activities.Select((a, i) => (a.Id, i)).ToDictionary(pair => pair.Id, pair => pair.i, StringComparer.Ordinal);
-        Links = [.. Enumerable.Range(0, network.Links.Length).Select(l => LinkOf(paces, l, index, plan))];
+        Links = [.. Enumerable.Range(0, network.Links.Length).Select(l => LinkOf(paces, l, index, plan, recent))];
         AskedBy = new int[Count];
         Array.Fill(AskedBy, -1);
         for (var l = 0; l < Links.Length; l++)
@@ -59,14 +60,14 @@ internal sealed class RepairFrame
             .GroupBy(d => resources[d.Resource]).Select(g => new FrameDemand(g.Key, g.Sum(d => d.Amount))).ToArray())];
         var holds = network.Holds.Select((hold, h) => new RepairHold(
             resources[hold.Resource], hold.Amount, index[hold.FromActivity], index[hold.UntilActivity],
-            [.. paces.Select(pace => pace.Holds[h].Until is { } until ? new Recent(until) : null)])).Where(hold => hold.Amount > 0).ToArray();
+            [.. paces.Select(pace => recent.Of(pace.Holds[h].Until))])).Where(hold => hold.Amount > 0).ToArray();
         HoldsFrom = [.. Enumerable.Range(0, Count).Select(i => holds.Where(hold => hold.From == i).ToArray())];
         HoldsUntil = [.. Enumerable.Range(0, Count).Select(i => holds.Where(hold => hold.Until == i).ToArray())];
 
         var kinds = network.Activities.SelectMany(a => a.Presences.Select(p => p.Kind).Concat(a.Avoids.Select(v => v.Kind))).Distinct().Order().ToList();
         Presences = [.. network.Activities.Select((a, i) => a.Presences.Select((presence, p) => new RepairPresence(
             kinds.IndexOf(presence.Kind), presence.Key,
-            [.. paces.Select(pace => pace.Activities[i].Presences[p].Until is { } until ? new Recent(until) : null)])).ToArray())];
+            [.. paces.Select(pace => recent.Of(pace.Activities[i].Presences[p].Until))])).ToArray())];
         Avoids = [.. network.Activities.Select(a => a.Avoids.Select(v => v with { Kind = kinds.IndexOf(v.Kind) }).ToArray())];
         Leavers = [.. kinds.Select((_, kind) => Presences.Sum(of => of.Count(p => p.Kind == kind)) + Spare)];
         Avoiders = [.. kinds.Select((_, kind) => Avoids.Sum(of => of.Count(v => v.Kind == kind)) + Spare)];
@@ -147,7 +148,7 @@ internal sealed class RepairFrame
         return -1;
     }
 
-    private static RepairLink LinkOf(ImmutableArray<Network> paces, int l, Dictionary<string, int> index, Schedule plan)
+    private static RepairLink LinkOf(ImmutableArray<Network> paces, int l, Dictionary<string, int> index, Schedule plan, RecentAnswers recent)
     {
         var link = paces[0].Links[l];
         var asks = link.Windows.Select(w => w.Asks.Select(id => index[id]).Order().ToArray()).ToArray();
@@ -155,8 +156,8 @@ internal sealed class RepairFrame
         {
             From = index[link.From],
             To = index[link.To],
-            Least = [.. paces.Select(pace => pace.Links[l].Windows.Select(w => new RepairWait(w.Least)).ToArray())],
-            Most = [.. paces.Select(pace => pace.Links[l].Windows.Select(w => w.Most is { } most ? new RepairWait(most) : (RepairWait?)null).ToArray())],
+            Least = [.. paces.Select(pace => pace.Links[l].Windows.Select(w => new RepairWait(w.Least, recent)).ToArray())],
+            Most = [.. paces.Select(pace => pace.Links[l].Windows.Select(w => w.Most is { } most ? new RepairWait(most, recent) : (RepairWait?)null).ToArray())],
             AddedWork = [.. link.Windows.Select(w => w.AddedWork)],
             Asks = asks,
             Asked = [.. asks.SelectMany(asked => asked).Distinct().Order()],

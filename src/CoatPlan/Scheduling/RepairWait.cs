@@ -7,9 +7,9 @@ internal readonly struct RepairWait
     private readonly int minutes;
     private readonly bool isFromStart;
 
-    public RepairWait(Wait wait)
+    public RepairWait(Wait wait, RecentAnswers recent)
     {
-        moment = wait.Moment is null ? null : new Recent(wait.Moment);
+        moment = recent.Of(wait.Moment);
         minutes = wait.Minutes;
         isFromStart = wait.Anchor == Anchor.Start;
     }
