@@ -92,8 +92,8 @@ internal sealed class ChanceDraws
     {
         for (var cause = 0; cause < model.WeatherCause; cause++)
         {
-            luck.Draw(draw, cause);
-            minutes[cause] += Saved(finishes[draw], repair.Run(luck.Work, luck.Paces));
+            if (luck.Draw(draw, cause))
+                minutes[cause] += Saved(finishes[draw], repair.Run(luck.Work, luck.Paces));
         }
     }
 
