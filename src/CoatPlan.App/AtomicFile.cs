@@ -54,7 +54,7 @@ internal static class AtomicFile
         }
 
         if (!OperatingSystem.IsWindows())
-            UnixNames.Flush(Path.GetDirectoryName(target)!);
+            UnixFiles.Flush(Path.GetDirectoryName(target)!);
         Sweep(target);
     }
 
@@ -65,7 +65,7 @@ internal static class AtomicFile
     {
         if (OperatingSystem.IsWindows())
             File.Move(beside, target, overwrite: false);
-        else if (UnixNames.TryGive(beside, target))
+        else if (UnixFiles.TryGive(beside, target))
             Forget(beside);
         else
             ClaimAndTakePlace(beside, target);
@@ -108,7 +108,12 @@ internal static class AtomicFile
         using (var file = new FileStream(beside, options))
         {
             file.Write(content);
-            file.Flush(flushToDisk: true);
+            file.Flush();
+            if (!OperatingSystem.IsWindows())
+                UnixFiles.PutOnDisk(file.SafeFileHandle);
+            // On Linux nothing is left to do; elsewhere the base library also empties the drive's own memory.
+            if (!OperatingSystem.IsLinux())
+                file.Flush(flushToDisk: true);
         }
 
         if (mode is { } same && !OperatingSystem.IsWindows())

@@ -18,7 +18,7 @@ public sealed class SavesUnderStrain : IDisposable
         if (OperatingSystem.IsWindows() || !OtherProgram.IsThere("bash") || !OtherProgram.IsThere("awk"))
             return;
 
-        var every = Environment.GetEnvironmentVariable("COATPLAN_KILLS") is null ? 5 : 1;
+        var every = Environment.GetEnvironmentVariable("COATPLAN_KILLS") is null ? 3 : 1;
 
         var output = OtherProgram.Run(Path.GetTempPath(), "env",
             [$"FAIL_EVERY={every}", Path.Combine(Repository.Root, "tests", "faults", script), Path.Combine(AppContext.BaseDirectory, "coatplan"), .. more]);
@@ -42,7 +42,7 @@ public sealed class SavesUnderStrain : IDisposable
                 var own = folder.File($"{round}.{i}.own", $"of {i}");
                 try
                 {
-                    UnixNames.TryGive(own, name).ShouldBeTrue();
+                    UnixFiles.TryGive(own, name).ShouldBeTrue();
                     made.Add(i);
                 }
                 catch (IOException exception)
@@ -63,10 +63,10 @@ public sealed class SavesUnderStrain : IDisposable
         if (OperatingSystem.IsWindows())
             return;
 
-        UnixNames.TryGive(folder.File("missing"), folder.File("a")).ShouldBeFalse();
+        UnixFiles.TryGive(folder.File("missing"), folder.File("a")).ShouldBeFalse();
         File.Exists(folder.File("a")).ShouldBeFalse();
-        Should.NotThrow(() => UnixNames.Flush(folder.File("missing")));
-        Should.NotThrow(() => UnixNames.Flush(folder.Path));
+        Should.NotThrow(() => UnixFiles.Flush(folder.File("missing")));
+        Should.NotThrow(() => UnixFiles.Flush(folder.Path));
     }
 
     public void Dispose() => folder.Dispose();
