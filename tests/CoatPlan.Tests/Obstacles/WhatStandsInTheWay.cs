@@ -2,6 +2,7 @@ using CoatPlan.Climate;
 using CoatPlan.Obstacles;
 using CoatPlan.Plans;
 using CoatPlan.Tests.Properties;
+using CoatPlan.Tests.Timetable;
 using CoatPlan.Timetable;
 
 namespace CoatPlan.Tests.Obstacles;
@@ -72,6 +73,33 @@ public class WhatStandsInTheWay
         var plan = Planner.Plan(Ready(s_jobs[name]));
 
         plan.Obstacles.ShouldContain(obstacle => obstacle.Rules.Any(known => known.Rule == rule) && obstacle.What.Contains(figure, StringComparison.Ordinal));
+    }
+
+    /// <summary>Three plates, each three hours on the rack, one person, asked for by four in the afternoon.</summary>
+    [Theory]
+    [InlineData(1, "Only 1 piece has room to hang or lie wet (rack).")]
+    [InlineData(2, "2 pieces have room to hang or lie wet (rack).")]
+    public void A_rack_too_small_is_named_by_how_many_pieces_have_room(int places, string words)
+    {
+        string[] names = ["Plate", "Lid", "Tray"];
+        var plan = new HandJob
+        {
+            Place = FormattableString.Invariant($"volume: 4000 ft3, exhaust: 800 cfm, rack: {places}"),
+            More = "finish-by: 2027-05-14 16:00",
+            Surfaces = [.. names.Select(name => $"{{name: {name}, material: steel, finish: bare, area: 1 ft2, relief: 1, system: one}}")],
+        }.Plan();
+
+        plan.Obstacles.ShouldContain(obstacle => obstacle.What.StartsWith(words, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void One_label_asks_and_two_labels_ask()
+    {
+        var one = new HandJob { Weather = "steady: {air: 45 °F, humidity: 50 %}" }.Plan();
+        var two = Planner.Plan(Ready(s_jobs["too cold"]));
+
+        one.Obstacles.ShouldContain(obstacle => obstacle.What.StartsWith("Black asks for ", StringComparison.Ordinal));
+        two.Obstacles.ShouldContain(obstacle => obstacle.What.Contains(" and Etch primer, aerosol ask for ", StringComparison.Ordinal));
     }
 
     [Fact]
