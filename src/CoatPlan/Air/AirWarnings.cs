@@ -1,6 +1,7 @@
 using System.Globalization;
 using CoatPlan.Prep;
 using CoatPlan.Presets;
+using CoatPlan.Quantities;
 using UnitsNet;
 
 namespace CoatPlan.Air;
@@ -55,7 +56,7 @@ public static class AirWarnings
         var less = mend.AtATime.IsEmpty ? "" : $"no more than {string.Join(", ", mend.AtATime.Select(one => Less(one, names)))} in one go";
         var longer = mend.Between switch
         {
-            { } pause when pause > Duration.Zero => Say($"{pause.TotalMinutes:0} min from the end of one to the start of the next"),
+            { } pause when pause > Duration.Zero => Say($"{QuantityFormat.Duration(pause)} from the end of one to the start of the next"),
             _ => "",
         };
         var both = string.Join(", and ", new[] { less, longer }.Where(text => text.Length > 0));
@@ -67,7 +68,7 @@ public static class AirWarnings
 
     private static string Less(SprayAtATime one, Func<string, string> names) => one.Packages is { } packages
         ? Say($"{packages:0.##} of a can of {names(one.Product)} (its heaviest coat in {one.Goes} goes)")
-        : Say($"a {one.Goes}th of the heaviest coat of {names(one.Product)}");
+        : Say($"1/{one.Goes} of the heaviest coat of {names(one.Product)}");
 
     private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 

@@ -1,5 +1,6 @@
 using CoatPlan.Air;
 using CoatPlan.Jobs;
+using CoatPlan.Quantities;
 using CoatPlan.Tests.Vapour;
 using CoatPlan.Vapour;
 using CsCheck;
@@ -91,7 +92,16 @@ public sealed class WhatWouldMendIt
 
         text.ShouldContain(string.Create(System.Globalization.CultureInfo.InvariantCulture, $"An exhaust of {mend.Exhaust.CubicMetersPerMinute:0.0} m³/min"));
         text.ShouldContain(string.Create(System.Globalization.CultureInfo.InvariantCulture, $"no more than {mend.AtATime[0].Packages:0.##} of a can of Satin black"));
-        text.ShouldContain($"{mend.Between!.Value.TotalMinutes} min from the end of one to the start of the next");
+        text.ShouldContain($"{QuantityFormat.Duration(mend.Between!.Value)} from the end of one to the start of the next");
+    }
+
+    [Fact]
+    public void Where_nobody_knows_the_packages_the_warning_divides_the_coat()
+    {
+        var report = Report(100, 20, Dated("a", 0, 20, grams: 400, filmGrams: 0) with { Product = "black" });
+
+        AirWarnings.Of(report, VapourSamples.Figures, key => $"Satin {key}", id => $"Coat {id}").Single().Text
+            .ShouldContain($"no more than 1/{report.Mends.Single().AtATime[0].Goes} of the heaviest coat of Satin black in one go");
     }
 
     // Overlapping wet batches add: the trace of both is the sum of each alone, minute by minute.

@@ -23,7 +23,7 @@ internal static class Rooms
         ("Outlook", ["Jobs", "Presets", "Climate", "Prep", "Paint", "Scheduling", "Timetable"]),
         ("Obstacles", ["Quantities", "Jobs", "Presets", "Climate", "Scheduling", "Timetable"]),
         ("Plans", []),
-        ("Air", ["Jobs", "Presets", "Prep", "Vapour"]),
+        ("Air", ["Quantities", "Jobs", "Presets", "Prep", "Vapour"]),
         ("Supplies", ["Problems", "Jobs", "Presets", "Areas", "Prep", "Paint", "Timetable"]),
         ("Cautions", ["Problems", "Jobs", "Presets", "Prep"]),
         ("Composition", ["Quantities", "Jobs", "Presets", "Areas", "Climate", "Prep", "Paint", "Vapour", "Timetable", "Obstacles", "Plans", "Air", "Supplies", "Cautions"]),
