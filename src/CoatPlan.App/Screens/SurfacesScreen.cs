@@ -1,6 +1,7 @@
 using CoatPlan.App.Desk;
 using CoatPlan.App.Wording;
 using CoatPlan.Jobs;
+using CoatPlan.Supplies;
 
 namespace CoatPlan.App.Screens;
 
@@ -133,7 +134,7 @@ internal static class SurfacesScreen
         if (desk.Planned is { } planned)
         {
             var rough = planned.Relief > 1 ? $", {Written.Number(planned.Relief, 2)} times its outline as it is rough" : "";
-            text.Say($"{Written.Area(planned.AreaM2, job.Units)} to coat on each{rough}; {Written.Number(planned.Cans, 2)} cans by itself, what is left in one goes on the next piece; "
+            text.Say($"{Written.Area(planned.AreaM2, job.Units)} to coat on each{rough}; {Written.Number(planned.Cans, 2)} {UnitWords.Behind(Math.Round(planned.Cans, 2), "can")} by itself, what is left in one goes on the next piece; "
                 + (planned.ReadyAt is { } ready ? $"can be handled {Clock.Moment(ready)}" : "a coat could not be placed"));
         }
 
