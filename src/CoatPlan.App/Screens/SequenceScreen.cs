@@ -16,9 +16,14 @@ internal static class SequenceScreen
 
     private const int TimeWidth = 13;
 
-    private const int HandsWidth = 8;
+    // As wide as "1 h 25 min".
+    private const int HandsWidth = 10;
 
-    private const int TitleAt = TimeWidth + HandsWidth + 3;
+    private const int HandsAt = TimeWidth + 1;
+
+    private const int MarkAt = HandsAt + HandsWidth + 1;
+
+    private const int TitleAt = MarkAt + 2;
 
     /// <summary>Draws it.</summary>
     /// <param name="canvas">The place's own canvas.</param>
@@ -106,8 +111,8 @@ internal static class SequenceScreen
             return;
 
         canvas.Write(0, y, $"{(chosen ? ">" : " ")} {Clock.Time(step.Start)}-{Clock.Time(step.End)}", ink);
-        canvas.FieldRight(TimeWidth + 1, y, HandsWidth, Written.Minutes(step.HandsMin), ink);
-        canvas.Write(TimeWidth + HandsWidth + 1, y, Mark(step), step.Spray && !chosen ? Ink.Spray : ink);
+        canvas.FieldRight(HandsAt, y, HandsWidth, Written.Minutes(step.HandsMin), ink);
+        canvas.Write(MarkAt, y, Mark(step), step.Spray && !chosen ? Ink.Spray : ink);
     }
 
     private static string Mark(PlanStep step) => step switch

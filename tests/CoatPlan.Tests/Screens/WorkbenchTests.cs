@@ -1,7 +1,9 @@
+using CoatPlan.App;
 using CoatPlan.App.Desk;
 using CoatPlan.App.Screens;
 using CoatPlan.Tests.Commands;
 using CoatPlan.Tests.Desk;
+using CoatPlan.Tests.Plans;
 using Terminal.Gui.Input;
 
 namespace CoatPlan.Tests.Screens;
@@ -100,6 +102,18 @@ public sealed class WorkbenchTests : IDisposable
         ui.Screen.ShouldContain("[1 Surfaces]");
         ui.Press(Key.Tab.WithShift);
         ui.Desk.Place.ShouldBe(Enum.GetValues<DeskPlace>()[^1]);
+    }
+
+    [Fact]
+    public void A_step_longer_than_an_hour_says_all_of_its_time_and_its_mark_stands_apart()
+    {
+        var plan = SamplePlan.Weekend();
+        var planned = PlannedJob.Alone(plan with { Steps = [.. plan.Steps.Select(step => step with { HandsMin = 85, Spray = true })] });
+        using var ui = new HeadlessUi(JobFile.Unnamed(Desks.SmallJob), Desks.Quick with { Sketch = _ => planned, Plan = _ => planned });
+
+        ui.Type("2");
+
+        ui.Screen.ShouldContain(" 1 h 25 min * ");
     }
 
     [Fact]
