@@ -2,6 +2,7 @@ using CoatPlan.App.Desk;
 using CoatPlan.App.Wording;
 using CoatPlan.Jobs;
 using CoatPlan.Supplies;
+using Terminal.Gui.Text;
 
 namespace CoatPlan.App.Screens;
 
@@ -34,7 +35,7 @@ internal static class SurfacesScreen
         if (desk.Job is not { } job)
             return null;
 
-        var fields = Fields(canvas.Width);
+        var fields = Fields(canvas.Width, job);
         foreach (var (column, head, x, width) in fields)
             Put(canvas, column, x, 0, width, head, Ink.Strong);
 
@@ -78,25 +79,44 @@ internal static class SurfacesScreen
             return null;
 
         var surface = Scroll.First(desk.SurfaceAt, job.Surfaces.Length, rows) + y - 1;
-        var column = Fields(width).LastOrDefault(field => field.X <= x).Column;
+        var column = Fields(width, job).LastOrDefault(field => field.X <= x).Column;
         return surface < job.Surfaces.Length ? (surface, column) : null;
     }
 
-    private static List<(SurfaceColumn Column, string Head, int X, int Width)> Fields(int width)
+    private static List<(SurfaceColumn Column, string Head, int X, int Width)> Fields(int width, Job job)
     {
-        var least = Columns.Sum(column => column.Least + Gap) - Gap;
-        var spare = Math.Max(0, width - least);
-        var shares = Columns.Sum(column => column.Share);
+        var widths = Widths(width - (Columns.Length - 1) * Gap, job);
         var fields = new List<(SurfaceColumn, string, int, int)>();
         var x = 0;
-        foreach (var (column, head, columnLeast, share) in Columns)
+        for (var i = 0; i < Columns.Length; i++)
         {
-            var columnWidth = columnLeast + (spare * share / shares);
-            fields.Add((column, head, x, columnWidth));
-            x += columnWidth + Gap;
+            fields.Add((Columns[i].Column, Columns[i].Head, x, widths[i]));
+            x += widths[i] + Gap;
         }
 
         return fields;
+    }
+
+    // What is to spare goes to the columns whose words would be cut off, in turn; what none of them needs is shared out.
+    private static int[] Widths(int width, Job job)
+    {
+        int[] wanted = [.. Columns.Select(column => job.Surfaces.Select(surface => Words(column.Column, surface).GetColumns()).DefaultIfEmpty(0).Max())];
+        int[] widths = [.. Columns.Select((column, i) => wanted[i] == 0 ? column.Least : Math.Min(column.Least, Math.Max(wanted[i], column.Head.Length)))];
+        var spare = Math.Max(0, width - widths.Sum());
+        while (spare > 0 && Enumerable.Range(0, widths.Length).Any(i => widths[i] < wanted[i]))
+        {
+            for (var i = 0; i < widths.Length && spare > 0; i++)
+            {
+                if (widths[i] >= wanted[i])
+                    continue;
+
+                widths[i]++;
+                spare--;
+            }
+        }
+
+        var shares = Columns.Sum(column => column.Share);
+        return [.. widths.Select((columnWidth, i) => columnWidth + (spare * Columns[i].Share / shares))];
     }
 
     private static void Put(Canvas canvas, SurfaceColumn column, int x, int y, int width, string text, Ink ink)
@@ -107,19 +127,25 @@ internal static class SurfacesScreen
             canvas.Field(x, y, width, text, ink);
     }
 
-    private static string Value(SurfaceColumn column, JobSurface surface, Plans.PlanSurface? planned, PrintUnits units) => column switch
+    // What the person wrote; the figures always have room.
+    private static string Words(SurfaceColumn column, JobSurface surface) => column switch
     {
         SurfaceColumn.Piece => surface.Name,
-        SurfaceColumn.Count => Written.Number(surface.Count, 0),
         SurfaceColumn.Material => surface.Material,
         SurfaceColumn.Finish => surface.Finish,
         SurfaceColumn.Condition => string.Join(", ", surface.Conditions),
+        SurfaceColumn.System => surface.System,
+        _ => "",
+    };
+
+    private static string Value(SurfaceColumn column, JobSurface surface, Plans.PlanSurface? planned, PrintUnits units) => column switch
+    {
+        SurfaceColumn.Count => Written.Number(surface.Count, 0),
         SurfaceColumn.Area => surface.Area is { } area ? Written.Area(area.SquareMeters, units)
             : planned is null ? "shapes" : Written.Area(planned.AreaM2 / planned.Relief, units),
-        SurfaceColumn.System => surface.System,
         SurfaceColumn.Cans => planned is null ? "" : Written.Number(planned.Cans, 1),
         SurfaceColumn.Ready => planned is null ? "" : planned.ReadyAt is { } ready ? Clock.DayAndTime(ready) : "never",
-        _ => throw new ArgumentOutOfRangeException(nameof(column), column, "A column of the table."),
+        _ => Words(column, surface),
     };
 
     private static void Below(Canvas canvas, int y, JobDesk desk, int rows)

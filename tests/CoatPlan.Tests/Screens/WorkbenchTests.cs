@@ -105,6 +105,15 @@ public sealed class WorkbenchTests : IDisposable
     }
 
     [Fact]
+    public void Words_of_the_table_are_whole_where_the_columns_together_have_room()
+    {
+        using var ui = Open(width: 90);
+
+        ui.Screen.Split('\n').First(line => line.StartsWith("Inner fender ", StringComparison.Ordinal))
+            .ShouldMatch("steel +factory paint +chips, oily .*all-black ");
+    }
+
+    [Fact]
     public void A_step_longer_than_an_hour_says_all_of_its_time_and_its_mark_stands_apart()
     {
         var plan = SamplePlan.Weekend();
