@@ -74,7 +74,7 @@ public sealed class PicturesTests
 
     private static void Keep(string name, string picture)
     {
-        var path = Path.Combine(Root(), "docs", "screens", name);
+        var path = Path.Combine(Repository.Root, "docs", "screens", name);
         if (Environment.GetEnvironmentVariable("COATPLAN_PICTURES") is { Length: > 0 })
         {
             Directory.CreateDirectory(Path.GetDirectoryName(path)!);
@@ -83,13 +83,5 @@ public sealed class PicturesTests
 
         File.Exists(path).ShouldBeTrue($"{name} is missing; COATPLAN_PICTURES=1 writes it");
         picture.ShouldBe(File.ReadAllText(path), $"{name} is not what the program shows; COATPLAN_PICTURES=1 writes it anew");
-    }
-
-    private static string Root()
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "CoatPlan.sln")))
-            folder = folder.Parent;
-        return folder?.FullName ?? throw new DirectoryNotFoundException("no folder above the tests holds CoatPlan.sln");
     }
 }
