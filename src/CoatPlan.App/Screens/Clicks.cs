@@ -80,7 +80,7 @@ internal static class Clicks
             case DeskPlace.Fields when FieldsScreen.At(rows, row, desk) is { } field:
                 desk.ChooseField(field);
                 return true;
-            case DeskPlace.Sheets when row == 0 && SheetsScreen.At(x, desk) is { } sheet:
+            case DeskPlace.Sheets when row == 0 && SheetsScreen.At(width, x, desk) is { } sheet:
                 desk.ChooseSheet(sheet);
                 return false;
             default:

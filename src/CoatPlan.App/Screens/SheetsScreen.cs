@@ -17,11 +17,10 @@ internal static class SheetsScreen
         if (sheets.IsEmpty)
             return;
 
-        var x = 0;
-        for (var at = 0; at < sheets.Length; at++)
+        foreach (var (at, x, _) in Tabs(canvas.Width, desk))
         {
             var chosen = at == desk.SheetAt;
-            x = canvas.Write(x, 0, chosen ? $"[{sheets[at].Title}]" : $" {sheets[at].Title} ", chosen ? Ink.BarChosen : Ink.Plain);
+            canvas.Write(x, 0, chosen ? $"[{sheets[at].Title}]" : $" {sheets[at].Title} ", chosen ? Ink.BarChosen : Ink.Plain);
         }
 
         canvas.Write(0, 1, $"{Keys.NameOf(Word.WriteSheets)} writes all, as PDF and as text", Ink.Quiet);
@@ -36,19 +35,33 @@ internal static class SheetsScreen
     }
 
     /// <summary>The sheet whose title stands at a column of the first row; null where there is none.</summary>
+    /// <param name="width">Columns of the place.</param>
     /// <param name="x">The column.</param>
     /// <param name="desk">The desk.</param>
-    public static int? At(int x, JobDesk desk)
+    public static int? At(int width, int x, JobDesk desk)
     {
-        var from = 0;
-        for (var at = 0; at < desk.Sheets.Length; at++)
+        foreach (var (at, from, to) in Tabs(width, desk))
         {
-            var to = from + desk.Sheets[at].Title.Length + 2;
             if (x >= from && x < to)
                 return at;
-            from = to;
         }
 
         return null;
+    }
+
+    // From the first title on; where the chosen one would not fit, from as many later as it takes.
+    private static IEnumerable<(int At, int From, int To)> Tabs(int width, JobDesk desk)
+    {
+        int[] wide = [.. desk.Sheets.Select(sheet => sheet.Title.Length + 2)];
+        var first = 0;
+        while (first < desk.SheetAt && wide[first..(desk.SheetAt + 1)].Sum() > width)
+            first++;
+
+        var x = 0;
+        for (var at = first; at < wide.Length; at++)
+        {
+            yield return (at, x, x + wide[at]);
+            x += wide[at];
+        }
     }
 }

@@ -114,6 +114,21 @@ public sealed class WorkbenchTests : IDisposable
     }
 
     [Fact]
+    public void The_title_of_the_chosen_sheet_shows_however_narrow_the_place()
+    {
+        var desk = Desks.Small();
+        for (var sheet = 0; sheet < desk.Sheets.Length; sheet++)
+        {
+            desk.ChooseSheet(sheet);
+            var canvas = new Canvas(30, 8);
+            SheetsScreen.Draw(canvas, desk);
+
+            canvas.Line(0).ShouldContain($"[{desk.Sheets[sheet].Title}]");
+            SheetsScreen.At(canvas.Width, canvas.Line(0).IndexOf('['), desk).ShouldBe(sheet);
+        }
+    }
+
+    [Fact]
     public void A_step_longer_than_an_hour_says_all_of_its_time_and_its_mark_stands_apart()
     {
         var plan = SamplePlan.Weekend();
