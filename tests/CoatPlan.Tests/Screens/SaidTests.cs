@@ -108,6 +108,22 @@ public sealed class SaidTests
     }
 
     [Fact]
+    public void An_explanation_that_takes_more_rows_moves_the_answer_down()
+    {
+        const string explains = "What stands there is the usual figure; length times width of what is sprayed is good enough. Shapes can be added up later.";
+        using var ui = Open(width: 60);
+        ui.Desk.Guide(new LocalDateTime(2027, 5, 14, 16, 0));
+        for (var asked = 0; ui.Desk.GuideAsks!.Explains != explains; asked++)
+        {
+            asked.ShouldBeLessThan(20);
+            ui.Press(Key.Enter);
+        }
+
+        string.Join(' ', ui.Screen.Split('\n').Select(line => line.Trim())).ShouldContain(explains);
+        ui.Screen.ShouldContain(ui.Desk.GuideAsks.Typed);
+    }
+
+    [Fact]
     public void The_guide_asks_once_on_screen_and_names_its_own_keys()
     {
         using var ui = Open();
