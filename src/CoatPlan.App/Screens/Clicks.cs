@@ -34,7 +34,7 @@ internal static class Clicks
     // Whether something was chosen that Enter could act on.
     private static bool Point(JobDesk desk, int width, int height, int x, int y)
     {
-        var (row, rows) = (y - FrameScreen.RowsAbove, FrameScreen.PlaceRows(height));
+        var (row, rows) = (y - FrameScreen.RowsAbove, FrameScreen.PlaceRows(width, height, desk));
         if (desk.Asking is { } question)
         {
             if (QuestionScreen.At(width, row, question) is { } answer)

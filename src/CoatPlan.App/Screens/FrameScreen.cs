@@ -15,7 +15,7 @@ internal static class FrameScreen
     /// <summary>Rows above the place.</summary>
     public const int RowsAbove = 2;
 
-    /// <summary>Rows below the place: what is asked or was done, the totals, the keys.</summary>
+    /// <summary>Rows below the place where little is said: what is asked or was done, the totals, the keys.</summary>
     public const int RowsBelow = 3;
 
     private static readonly ImmutableArray<(DeskPlace Place, string Name)> Tabs =
@@ -40,9 +40,11 @@ internal static class FrameScreen
         BottomLine(canvas, canvas.Height - 1, desk);
     }
 
-    /// <summary>Rows that the place has on a screen.</summary>
+    /// <summary>Rows that the place has on a screen; what is said in more than one row leaves it fewer.</summary>
+    /// <param name="width">Columns of the screen.</param>
     /// <param name="height">Rows of the screen.</param>
-    public static int PlaceRows(int height) => Math.Max(0, height - RowsAbove - RowsBelow);
+    /// <param name="desk">The desk.</param>
+    public static int PlaceRows(int width, int height, JobDesk desk) => Math.Max(0, height - RowsAbove - RowsBelow - SaidScreen.Rows(width, desk) + 1);
 
     /// <summary>The place whose name stands at a column of the second row; null between names.</summary>
     /// <param name="x">The column.</param>

@@ -3,7 +3,7 @@ using CoatPlan.Sheets.Text;
 
 namespace CoatPlan.App.Screens;
 
-/// <summary>What is asked, complained of or was done, above the totals: on as many rows as it needs, over the place.</summary>
+/// <summary>What is asked, complained of or was done, above the totals: on as many rows as it needs, which the place goes without.</summary>
 internal static class SaidScreen
 {
     private const int MostRows = 6;
@@ -15,27 +15,16 @@ internal static class SaidScreen
     /// <param name="desk">The desk.</param>
     public static void Draw(Canvas canvas, JobDesk desk)
     {
-        var y = canvas.Height - FrameScreen.RowsBelow;
-        if (desk is { Typing: { InCell: false } asked, Helping: false })
-        {
-            Above(canvas, y, [new string('─', canvas.Width)], [.. Lines(canvas, asked.Asks)], asked.Complaint is { } wrong ? [.. Lines(canvas, $"! {wrong}")] : []);
-            canvas.Field(0, y, canvas.Width, Prompt, Ink.Strong);
-            return;
-        }
-
-        var (text, ink) = desk switch
-        {
-            { Typing.Complaint: { } complaint } => ($"! {complaint}", Ink.Warning),
-            { Typing: { } edit, Guiding: null } => (edit.Asks, Ink.Strong),
-            { Trouble: { } trouble } => ($"! This could not be planned: {trouble}", Ink.Warning),
-            _ => (desk.Message, Ink.Strong),
-        };
-        if (text.Length == 0)
-            return;
-
-        var lines = Lines(canvas, text).ToImmutableArray();
-        Rows(canvas, y - lines.Length + 1, lines, ink);
+        var lines = Lines(canvas.Width, desk);
+        var y = canvas.Height - FrameScreen.RowsBelow - lines.Length + 1;
+        foreach (var (text, ink) in lines)
+            canvas.Field(0, y++, canvas.Width, text, ink);
     }
+
+    /// <summary>Rows that it has; one that is empty where nothing is said.</summary>
+    /// <param name="width">Columns of the screen.</param>
+    /// <param name="desk">The desk.</param>
+    public static int Rows(int width, JobDesk desk) => Math.Max(1, Lines(width, desk).Length);
 
     /// <summary>Where a value is typed that belongs to no cell.</summary>
     /// <param name="width">Columns of the screen.</param>
@@ -43,19 +32,21 @@ internal static class SaidScreen
     public static Cell Field(int width, int height) =>
         new(Prompt.Length, Math.Max(0, height - FrameScreen.RowsBelow), Math.Max(1, width - Prompt.Length));
 
-    private static void Above(Canvas canvas, int y, ImmutableArray<string> rule, ImmutableArray<string> asks, ImmutableArray<string> complaint)
+    private static ImmutableArray<(string Text, Ink Ink)> Lines(int width, JobDesk desk) => desk switch
     {
-        var from = y - complaint.Length - asks.Length - rule.Length;
-        Rows(canvas, from, rule, Ink.Quiet);
-        Rows(canvas, from + rule.Length, asks, Ink.Strong);
-        Rows(canvas, from + rule.Length + asks.Length, complaint, Ink.Warning);
-    }
+        { Typing: { InCell: false } asked, Helping: false } =>
+        [
+            (new string('─', width), Ink.Quiet),
+            .. Wrapped(width, asked.Asks, Ink.Strong),
+            .. asked.Complaint is { } wrong ? Wrapped(width, $"! {wrong}", Ink.Warning) : [],
+            (Prompt, Ink.Strong),
+        ],
+        { Typing.Complaint: { } complaint } => Wrapped(width, $"! {complaint}", Ink.Warning),
+        { Typing: { } edit, Guiding: null } => Wrapped(width, edit.Asks, Ink.Strong),
+        { Trouble: { } trouble } => Wrapped(width, $"! This could not be planned: {trouble}", Ink.Warning),
+        _ => Wrapped(width, desk.Message, Ink.Strong),
+    };
 
-    private static void Rows(Canvas canvas, int from, ImmutableArray<string> lines, Ink ink)
-    {
-        for (var at = 0; at < lines.Length; at++)
-            canvas.Field(0, from + at, canvas.Width, lines[at], ink);
-    }
-
-    private static IEnumerable<string> Lines(Canvas canvas, string text) => Wrapping.Lines(text, Math.Max(1, canvas.Width)).Take(MostRows);
+    private static ImmutableArray<(string Text, Ink Ink)> Wrapped(int width, string text, Ink ink) =>
+        text.Length == 0 ? [] : [.. Wrapping.Lines(text, Math.Max(1, width)).Take(MostRows).Select(line => (line, ink))];
 }

@@ -204,7 +204,7 @@ internal sealed class Workbench : Runnable
         }
 
         FrameScreen.Draw(canvas, desk);
-        var place = new Canvas(canvas.Width, FrameScreen.PlaceRows(canvas.Height));
+        var place = new Canvas(canvas.Width, FrameScreen.PlaceRows(canvas.Width, canvas.Height, desk));
         PlaceScreen.Draw(place, desk);
         canvas.Paste(0, FrameScreen.RowsAbove, place);
         SaidScreen.Draw(canvas, desk);
@@ -253,7 +253,7 @@ internal sealed class Workbench : Runnable
 
         if (!edit.InCell)
             Put(SaidScreen.Field(Viewport.Width, Viewport.Height));
-        else if (PlaceScreen.Draw(new Canvas(Viewport.Width, FrameScreen.PlaceRows(Viewport.Height)), desk) is { } cell)
+        else if (PlaceScreen.Draw(new Canvas(Viewport.Width, FrameScreen.PlaceRows(Viewport.Width, Viewport.Height, desk)), desk) is { } cell)
             Put(new Cell(cell.X, cell.Y + FrameScreen.RowsAbove, Math.Min(Math.Max(cell.Width, RoomToType), Viewport.Width - cell.X)));
     }
 

@@ -39,6 +39,40 @@ public sealed class SaidTests
     }
 
     [Fact]
+    public void A_long_message_takes_rows_of_its_own_and_covers_none_of_the_place()
+    {
+        using var ui = Open(60, 24);
+        ui.Type("6");
+        var end = Rows(ui)[24 - FrameScreen.RowsBelow - 1];
+        end.ShouldStartWith("-- ");
+        ui.Type("w");
+        ui.Press(Key.U.WithCtrl);
+        ui.Type("no-such-folder/" + new string('x', 300));
+
+        ui.Press(Key.Enter);
+
+        var rows = Rows(ui);
+        ui.Desk.Typing.ShouldNotBeNull().Complaint.ShouldNotBeNull().Length.ShouldBeGreaterThan(120);
+        var rule = Array.FindIndex(rows, row => row.StartsWith("──", StringComparison.Ordinal));
+        rows[rule - 1].ShouldStartWith("-- ");
+    }
+
+    [Fact]
+    public void A_complaint_about_a_cell_covers_no_row_of_the_table()
+    {
+        using var ui = Open(60, 16);
+        ui.Press(Key.CursorDown, Key.CursorRight, Key.Enter, Key.U.WithCtrl);
+        ui.Type("a great many of them, more than anybody could count in a day");
+
+        ui.Press(Key.Enter);
+
+        ui.Desk.Typing.ShouldNotBeNull().Complaint.ShouldNotBeNull();
+        Flat(ui).ShouldContain($"! {ui.Desk.Typing!.Complaint}");
+        ui.Screen.ShouldContain("Inner fender");
+        ui.Screen.ShouldContain("a great many");
+    }
+
+    [Fact]
     public void What_was_said_is_over_with_the_next_key()
     {
         using var ui = Open();
