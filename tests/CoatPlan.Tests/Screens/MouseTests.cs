@@ -1,4 +1,5 @@
 using CoatPlan.App.Desk;
+using CoatPlan.App.Wording;
 using CoatPlan.Tests.Desk;
 using Terminal.Gui.Input;
 
@@ -76,6 +77,41 @@ public sealed class MouseTests
     }
 
     [Fact]
+    public void A_double_click_opens_the_row_under_it_and_not_the_chosen_one()
+    {
+        using var ui = Open();
+        ui.Desk.SurfaceAt.ShouldBe(0);
+        var (x, y) = Find(ui, "Bracket");
+        ui.Click(x, y, twice: true);
+        ui.Desk.Typing.ShouldNotBeNull().Typed.ShouldBe("Bracket");
+        ui.Press(Key.Esc);
+
+        ui.Type("2");
+        ui.Press(Key.Home);
+        var steps = ui.Desk.Plan!.Steps;
+        var row = Array.FindIndex(Rows(ui), line => line.StartsWith($"  {Clock.Time(steps[2].Start)}-{Clock.Time(steps[2].End)}", StringComparison.Ordinal));
+        row.ShouldBeGreaterThan(0);
+        ui.Click(30, row, twice: true);
+        ui.Desk.Step.ShouldBe(steps[2]);
+        ui.Desk.Page.ShouldNotBeNull().Title.ShouldContain(steps[2].Title);
+    }
+
+    [Fact]
+    public void A_double_click_where_several_are_marked_marks_and_takes_nothing()
+    {
+        using var ui = Open();
+        ui.Press(Key.CursorRight, Key.CursorRight, Key.CursorRight, Key.CursorRight, Key.Enter);
+        var picker = ui.Desk.Picking.ShouldNotBeNull();
+        picker.Several.ShouldBeTrue();
+        var (x, y) = Find(ui, picker.Rows[1].Word);
+
+        ui.Click(x, y, twice: true);
+
+        ui.Desk.Picking.ShouldBe(picker);
+        picker.At.ShouldBe(1);
+    }
+
+    [Fact]
     public void A_click_anywhere_breaks_nothing()
     {
         using var ui = Open();
@@ -98,9 +134,11 @@ public sealed class MouseTests
 
     private static int Tab(HeadlessUi ui, string name) => ui.Screen.Split('\n')[1].IndexOf(name, StringComparison.Ordinal) + 1;
 
+    private static string[] Rows(HeadlessUi ui) => ui.Screen.Split('\n');
+
     private static (int X, int Y) Find(HeadlessUi ui, string text)
     {
-        var lines = ui.Screen.Split('\n');
+        var lines = Rows(ui);
         var y = Array.FindIndex(lines, 2, line => line.Contains(text, StringComparison.Ordinal));
         y.ShouldBeGreaterThan(0, text);
         return (lines[y].IndexOf(text, StringComparison.Ordinal), y);

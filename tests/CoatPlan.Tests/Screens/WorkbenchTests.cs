@@ -42,6 +42,23 @@ public sealed class WorkbenchTests : IDisposable
     }
 
     [Fact]
+    public void A_surface_is_moved_up_and_down_and_stays_chosen()
+    {
+        using var ui = Open();
+        ui.Press(Key.CursorDown);
+        ui.Type("<");
+        Names(ui).ShouldBe(["Bracket", "Inner fender"]);
+        ui.Desk.Surface!.Name.ShouldBe("Bracket");
+
+        ui.Press(Key.CursorDown.WithAlt);
+        Names(ui).ShouldBe(["Inner fender", "Bracket"]);
+        ui.Press(Key.CursorUp.WithAlt, Key.CursorUp.WithAlt);
+
+        Names(ui).ShouldBe(["Bracket", "Inner fender"]);
+        ui.Screen.IndexOf("Bracket", StringComparison.Ordinal).ShouldBeLessThan(ui.Screen.IndexOf("Inner fender", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void A_mistake_is_explained_on_screen_and_what_was_typed_stays()
     {
         using var ui = Open();
@@ -237,6 +254,8 @@ public sealed class WorkbenchTests : IDisposable
     public void Dispose() => folder.Dispose();
 
     private static Key[] Right(int times) => [.. Enumerable.Repeat(Key.CursorRight, times)];
+
+    private static string[] Names(HeadlessUi ui) => [.. ui.Desk.Job!.Surfaces.Select(surface => surface.Name)];
 
     private static string Totals(HeadlessUi ui) => TotalsScreen.Text(ui.Desk);
 
