@@ -9,9 +9,15 @@ internal sealed class Canvas
 {
     private const char Ellipsis = '…';
 
-    private readonly string[] cells;
+    private const string Blank = " ";
 
-    private readonly Ink[] inks;
+    // Every plain character as a text of its own, so that writing makes none.
+    private static readonly ImmutableArray<string> PlainTexts = [.. Enumerable.Range(0, '~' + 1).Select(code => ((char)code).ToString())];
+
+    // A row is made when something is written into it: a long page is mostly rows that stay empty.
+    private readonly string[]?[] cells;
+
+    private readonly Ink[]?[] inks;
 
     /// <summary>An empty canvas.</summary>
     /// <param name="width">Columns, 0 or more.</param>
@@ -20,9 +26,8 @@ internal sealed class Canvas
     {
         Width = Math.Max(width, 0);
         Height = Math.Max(height, 0);
-        cells = new string[Width * Height];
-        inks = new Ink[Width * Height];
-        Array.Fill(cells, " ");
+        cells = new string[Height][];
+        inks = new Ink[Height][];
     }
 
     /// <summary>Columns.</summary>
@@ -34,12 +39,16 @@ internal sealed class Canvas
     /// <summary>What stands in a cell: a character as a person sees it; empty under the right half of a wide one.</summary>
     /// <param name="x">Column from 0.</param>
     /// <param name="y">Row from 0.</param>
-    public string TextAt(int x, int y) => cells[(y * Width) + x];
+    public string TextAt(int x, int y) => cells[y] is { } row ? row[x] : Blank;
 
     /// <summary>Which ink a cell has.</summary>
     /// <param name="x">Column from 0.</param>
     /// <param name="y">Row from 0.</param>
-    public Ink InkAt(int x, int y) => inks[(y * Width) + x];
+    public Ink InkAt(int x, int y) => inks[y] is { } row ? row[x] : Ink.Plain;
+
+    /// <summary>Columns that a text takes.</summary>
+    /// <param name="text">The text, on one line.</param>
+    public static int ColumnsOf(string text) => IsPlain(text) ? text.Length : text.GetColumns();
 
     /// <summary>Writes a text; what passes the edge is cut.</summary>
     /// <param name="x">Column of its first character.</param>
@@ -49,6 +58,9 @@ internal sealed class Canvas
     /// <returns>The column after its last character.</returns>
     public int Write(int x, int y, string text, Ink ink = Ink.Plain)
     {
+        if (IsPlain(text))
+            return WritePlain(x, y, text, ink);
+
         var graphemes = StringInfo.GetTextElementEnumerator(text);
         while (graphemes.MoveNext())
         {
@@ -92,22 +104,31 @@ internal sealed class Canvas
     public void FieldRight(int x, int y, int width, string text, Ink ink = Ink.Plain)
     {
         var cut = Cut(text, width);
-        Field(x, y, width, new string(' ', Math.Max(0, width - cut.GetColumns())) + cut, ink);
+        Field(x, y, width, new string(' ', Math.Max(0, width - ColumnsOf(cut))) + cut, ink);
     }
 
     /// <summary>Draws another canvas onto this one.</summary>
     /// <param name="x">Column of its left edge.</param>
     /// <param name="y">Row of its top edge.</param>
     /// <param name="other">The other canvas.</param>
-    public void Paste(int x, int y, Canvas other)
+    public void Paste(int x, int y, Canvas other) => Paste(x, y, other, 0, other.Height);
+
+    /// <summary>Draws some rows of another canvas onto this one.</summary>
+    /// <param name="x">Column of its left edge.</param>
+    /// <param name="y">Row of the first of them here.</param>
+    /// <param name="other">The other canvas.</param>
+    /// <param name="from">The first of them there; all of them lie in the other canvas.</param>
+    /// <param name="rows">How many.</param>
+    public void Paste(int x, int y, Canvas other, int from, int rows)
     {
-        for (var row = 0; row < other.Height; row++)
+        var (first, end) = (Math.Max(0, -x), Math.Min(other.Width, Width - x));
+        for (var row = 0; row < rows; row++)
         {
-            for (var column = 0; column < other.Width; column++)
-            {
-                if (x + column < Width && y + row < Height && x + column >= 0 && y + row >= 0)
-                    Set(x + column, y + row, other.TextAt(column, row), other.InkAt(column, row));
-            }
+            if (y + row < 0 || y + row >= Height || (cells[y + row] is null && other.cells[from + row] is null))
+                continue;
+
+            for (var column = first; column < end; column++)
+                Set(x + column, y + row, other.TextAt(column, from + row), other.InkAt(column, from + row));
         }
     }
 
@@ -121,14 +142,14 @@ internal sealed class Canvas
             if (x < Width && InkAt(x, y) == InkAt(from, y))
                 continue;
 
-            yield return (from, string.Concat(cells.AsSpan((y * Width) + from, x - from).ToArray()), InkAt(from, y));
+            yield return (from, Text(y, from, x - from), InkAt(from, y));
             from = x;
         }
     }
 
     /// <summary>The text of a row, right-hand blanks left out.</summary>
     /// <param name="y">Row from 0.</param>
-    public string Line(int y) => string.Concat(cells.AsSpan(y * Width, Width).ToArray()).TrimEnd();
+    public string Line(int y) => Text(y, 0, Width).TrimEnd();
 
     /// <summary>All rows as text.</summary>
     public override string ToString()
@@ -139,9 +160,24 @@ internal sealed class Canvas
         return text.ToString();
     }
 
+    private static bool IsPlain(string text) => !text.AsSpan().ContainsAnyExceptInRange(' ', '~');
+
+    private int WritePlain(int x, int y, string text, Ink ink)
+    {
+        if (y >= 0 && y < Height)
+        {
+            for (var at = Math.Max(0, -x); at < text.Length && x + at < Width; at++)
+                Set(x + at, y, PlainTexts[text[at]], ink);
+        }
+
+        return x + text.Length;
+    }
+
+    private string Text(int y, int from, int length) => cells[y] is { } row ? string.Concat(row.AsSpan(from, length)) : new string(' ', length);
+
     private static string Cut(string text, int width)
     {
-        if (text.GetColumns() <= width)
+        if (ColumnsOf(text) <= width)
             return text;
 
         var kept = new StringBuilder();
@@ -171,7 +207,14 @@ internal sealed class Canvas
 
     private void Set(int x, int y, string text, Ink ink)
     {
-        cells[(y * Width) + x] = text;
-        inks[(y * Width) + x] = ink;
+        if (cells[y] is not { } row)
+        {
+            row = new string[Width];
+            Array.Fill(row, Blank);
+            (cells[y], inks[y]) = (row, new Ink[Width]);
+        }
+
+        row[x] = text;
+        inks[y]![x] = ink;
     }
 }

@@ -1,5 +1,4 @@
 using CoatPlan.App.Desk;
-using Terminal.Gui.Text;
 
 namespace CoatPlan.App.Screens;
 
@@ -101,7 +100,7 @@ internal static class FrameScreen
         var x = 0;
         foreach (var (name, brief) in KeyHints.Of(desk))
         {
-            var columns = name.GetColumns() + brief.GetColumns() + 3;
+            var columns = Canvas.ColumnsOf(name) + Canvas.ColumnsOf(brief) + 3;
             if (x + columns > canvas.Width)
                 return;
             x = canvas.Write(x, y, name, Ink.KeyName);

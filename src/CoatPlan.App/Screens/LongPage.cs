@@ -17,12 +17,7 @@ internal static class LongPage
         var shown = fits ? canvas.Height : canvas.Height - 1;
         desk.ReadEnd = Math.Max(0, rows - shown);
         var first = Math.Clamp(desk.ReadFrom, 0, desk.ReadEnd);
-        for (var y = 0; y < shown && first + y < Math.Min(page.Height, rows); y++)
-        {
-            for (var x = 0; x < canvas.Width; x++)
-                canvas.Write(x, y, page.TextAt(x, first + y), page.InkAt(x, first + y));
-        }
-
+        canvas.Paste(0, 0, page, first, Math.Clamp(Math.Min(page.Height, rows) - first, 0, shown));
         if (fits)
             return;
 

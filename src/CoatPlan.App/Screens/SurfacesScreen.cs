@@ -2,7 +2,6 @@ using CoatPlan.App.Desk;
 using CoatPlan.App.Wording;
 using CoatPlan.Jobs;
 using CoatPlan.Supplies;
-using Terminal.Gui.Text;
 
 namespace CoatPlan.App.Screens;
 
@@ -100,7 +99,7 @@ internal static class SurfacesScreen
     // What is to spare goes to the columns whose words would be cut off, in turn; what none of them needs is shared out.
     private static int[] Widths(int width, Job job)
     {
-        int[] wanted = [.. Columns.Select(column => job.Surfaces.Select(surface => Words(column.Column, surface).GetColumns()).DefaultIfEmpty(0).Max())];
+        int[] wanted = [.. Columns.Select(column => job.Surfaces.Select(surface => Canvas.ColumnsOf(Words(column.Column, surface))).DefaultIfEmpty(0).Max())];
         int[] widths = [.. Columns.Select((column, i) => wanted[i] == 0 ? column.Least : Math.Min(column.Least, Math.Max(wanted[i], column.Head.Length)))];
         var spare = Math.Max(0, width - widths.Sum());
         while (spare > 0 && Enumerable.Range(0, widths.Length).Any(i => widths[i] < wanted[i]))

@@ -1,3 +1,4 @@
+using System.Drawing;
 using CoatPlan.App.Desk;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
@@ -36,12 +37,19 @@ internal sealed class Workbench : Runnable
         desk.Changed += Refresh;
     }
 
+    // Every row is drawn whole, and those that stand there already need not be sent again.
+    /// <inheritdoc/>
+    protected override bool OnClearingViewport() => true;
+
     /// <inheritdoc/>
     protected override bool OnDrawingContent(DrawContext? context)
     {
         var canvas = Picture();
         for (var y = 0; y < canvas.Height; y++)
         {
+            if (StandsThere(canvas, y))
+                continue;
+
             foreach (var (x, text, ink) in canvas.Runs(y))
             {
                 Move(x, y);
@@ -110,6 +118,22 @@ internal sealed class Workbench : Runnable
     {
         base.OnSubViewLayout(args);
         PlaceField();
+    }
+
+    private bool StandsThere(Canvas canvas, int y)
+    {
+        var (left, top) = (ViewportToScreen(Point.Empty).X, ViewportToScreen(Point.Empty).Y + y);
+        if (App?.Driver?.Contents is not { } screen || top >= screen.GetLength(0) || left + canvas.Width > screen.GetLength(1))
+            return false;
+
+        for (var x = 0; x < canvas.Width; x++)
+        {
+            ref readonly var cell = ref screen[top, left + x];
+            if (cell.Grapheme != canvas.TextAt(x, y) || cell.Attribute != palette.Of(canvas.InkAt(x, y)))
+                return false;
+        }
+
+        return true;
     }
 
     private bool KeyWhileTyping(Key key)

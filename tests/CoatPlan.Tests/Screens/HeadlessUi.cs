@@ -39,6 +39,16 @@ internal sealed class HeadlessUi : IDisposable
         }
     }
 
+    /// <summary>The screen as it is when all of it is drawn, whatever stood there.</summary>
+    public string DrawnAnew
+    {
+        get
+        {
+            app.LayoutAndDraw(true);
+            return app.Driver!.ToString()!;
+        }
+    }
+
     /// <summary>The screen with blanks at line ends left out, as it is kept in docs.</summary>
     public string Picture => string.Join('\n', Screen.Split('\n').Select(line => line.TrimEnd())).TrimEnd() + "\n";
 
@@ -95,5 +105,6 @@ internal sealed class HeadlessUi : IDisposable
         app.Dispose();
     }
 
-    private void Draw() => app.LayoutAndDraw(true);
+    // As the program draws: what stands on the screen already may stay there.
+    private void Draw() => app.LayoutAndDraw();
 }
