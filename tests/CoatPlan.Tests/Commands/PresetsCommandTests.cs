@@ -79,6 +79,8 @@ public sealed class PresetsCommandTests
     [Fact]
     public void A_folder_that_is_not_there_is_bad_input()
     {
-        CommandRun.Of("presets", "--presets", "no-such-folder").ErrorLines.ShouldHaveSingleItem().ShouldContain("no such folder");
+        using var folder = new TempFolder();
+
+        CommandRun.Of("presets", "--presets", folder.File("no-such-folder")).ErrorLines.ShouldHaveSingleItem().ShouldContain("no such folder");
     }
 }

@@ -22,8 +22,8 @@ internal sealed record DrawnPlan(Plan Plan, string Json)
     }
 
     /// <summary>The plan of a job that is known to be one.</summary>
-    public static DrawnPlan Of(DrawnJob job, double areaFactor = 1, double colderF = 0) =>
-        Of(job.Text(areaFactor, colderF), job.Hours, out string problems) ?? throw new ShouldAssertException($"no job:\n{problems}\n{job}");
+    public static DrawnPlan Of(DrawnJob job, double areaFactor = 1, double colderF = 0, SearchDepth depth = SearchDepth.Full) =>
+        Of(job.Text(areaFactor, colderF), job.Hours, out string problems, depth) ?? throw new ShouldAssertException($"no job:\n{problems}\n{job}");
 
     public ImmutableArray<Violation> Violations(string text, string? hours)
     {

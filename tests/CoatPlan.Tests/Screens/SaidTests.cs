@@ -1,5 +1,6 @@
 using CoatPlan.App.Desk;
 using CoatPlan.App.Screens;
+using CoatPlan.Tests.Commands;
 using CoatPlan.Tests.Desk;
 using Terminal.Gui.Input;
 
@@ -41,13 +42,14 @@ public sealed class SaidTests
     [Fact]
     public void A_long_message_takes_rows_of_its_own_and_covers_none_of_the_place()
     {
+        using var folder = new TempFolder();
         using var ui = Open(60, 24);
         ui.Type("6");
         var end = Rows(ui)[24 - FrameScreen.RowsBelow - 1];
         end.ShouldStartWith("-- ");
         ui.Type("w");
         ui.Press(Key.U.WithCtrl);
-        ui.Type("no-such-folder/" + new string('x', 300));
+        ui.Type($"{folder.Path}/{new string('x', 300)}");
 
         ui.Press(Key.Enter);
 
