@@ -13,6 +13,7 @@ public sealed class AirCurve
     private const double Settled = 1e-3;
 
     private readonly Heater heater;
+    private readonly double fade;
     private readonly ImmutableArray<HeaterOff> offs;
     private readonly Days<WeatherDay> weather;
     private readonly Days<AirDay> days;
@@ -21,6 +22,7 @@ public sealed class AirCurve
     {
         this.weather = weather;
         this.heater = heater;
+        fade = heater.CoolsInMinutes is { } minutes ? Math.Exp(-1 / minutes) : 0;
         this.offs = heater.IsOpen ? offs : [];
         days = new Days<AirDay>(Next);
     }
@@ -63,7 +65,7 @@ public sealed class AirCurve
         {
             celsius[i] = outside.Celsius[i] + (lift is null ? 0 : lift[i]);
             relative[i] = Humidity.RelativeFraction(celsius[i], outside.VapourPascals[i]);
-            dew[i] = Math.Min(celsius[i], Humidity.DewPointCelsius(outside.VapourPascals[i]));
+            dew[i] = Math.Min(celsius[i], outside.DewCelsius[i]);
         }
 
         return new AirDay(outside, celsius, relative, dew, lift);
@@ -104,7 +106,7 @@ public sealed class AirCurve
     }
 
     /// <summary>What is left, one minute later, of a difference that fades with the place's own time constant.</summary>
-    internal double Faded(double kelvin) => kelvin <= Settled ? 0 : kelvin * Math.Exp(-1 / heater.CoolsInMinutes!.Value);
+    internal double Faded(double kelvin) => kelvin <= Settled ? 0 : kelvin * fade;
 
     private bool IsOff(int minute)
     {

@@ -61,17 +61,16 @@ internal sealed class CoatSpell
         return null;
     }
 
-    /// <summary>The last permitted start that follows on a permitted one without a break.</summary>
-    public int Last(int start, int minutes)
+    /// <summary>The last permitted start up to a minute that follows on a permitted one without a break.</summary>
+    public int Last(int start, int minutes, int until)
     {
         if (place.HasOpenHeater)
         {
-            return (falling[new Sprayed(minutes)].NextForbidden(start, CoatStarts.HorizonMinutes) ?? CoatStarts.HorizonMinutes + 1) - 1;
+            return (falling[new Sprayed(minutes)].NextForbidden(start, until) ?? until + 1) - 1;
         }
 
-        var forbidden = Earlier(
-            wet.NextForbidden(start, CoatStarts.HorizonMinutes), spraying?.NextForbidden(start, CoatStarts.HorizonMinutes));
-        var (low, high) = (start, (forbidden ?? CoatStarts.HorizonMinutes + 1) - 1);
+        var forbidden = Earlier(wet.NextForbidden(start, until), spraying?.NextForbidden(start, until));
+        var (low, high) = (start, (forbidden ?? until + 1) - 1);
         while (low < high)
         {
             var middle = low + (high - low + 1) / 2;
@@ -128,14 +127,15 @@ internal sealed class CoatSpell
     /// <summary>What goes wrong where the heater is off from the start of the coat, and what it gave the air fades.</summary>
     private (int Minute, Breach Breach)? FirstBreachWithHeaterOff(int start, int minutes)
     {
-        foreach (var (minute, state, done) in WithHeaterOff(start, minutes))
+        var sprayed = start + minutes;
+        for (var film = AfterHeater(start, minutes); film.Minute <= sprayed + Days<AirDay>.Minutes; film.Step())
         {
-            if ((minute <= start + minutes ? rules.BrokenWhileSpraying(state) : rules.BrokenWhileWet(state)) is { } breach)
+            if ((film.Minute <= sprayed ? rules.BrokenWhileSpraying(film.State) : rules.BrokenWhileWet(film.State)) is { } breach)
             {
-                return (minute, breach);
+                return (film.Minute, breach);
             }
 
-            if (minute >= start + minutes && done >= need - CoatStarts.Rounding)
+            if (IsTouchDry(film, sprayed))
             {
                 return null;
             }
@@ -146,51 +146,22 @@ internal sealed class CoatSpell
 
     private int? TouchDryWithHeaterOff(int start, int minutes)
     {
-        foreach (var (minute, _, done) in WithHeaterOff(start, minutes))
+        var sprayed = start + minutes;
+        for (var film = AfterHeater(start, minutes); film.Minute <= sprayed + Days<AirDay>.Minutes; film.Step())
         {
-            if (minute >= start + minutes && done >= need - CoatStarts.Rounding)
+            if (IsTouchDry(film, sprayed))
             {
-                return minute;
+                return film.Minute;
             }
         }
 
         return null;
     }
 
-    /// <summary>Each minute from a start, with what has dried since the end of the spraying; for a day, after which nothing of the heater is left.</summary>
-    private IEnumerable<(int Minute, MinuteState State, double Done)> WithHeaterOff(int start, int minutes)
-    {
-        var (day, index) = AirCurve.Split(start);
-        var lift = metal.Air.Day(day).LiftKelvin![index];
-        var state = State(day, index);
-        var (done, rate) = (0.0, Rate(state));
-        for (var minute = start; minute <= start + minutes + Days<AirDay>.Minutes; minute++)
-        {
-            yield return (minute, state, done);
-            lift = metal.Air.Faded(lift);
-            state = Next(state, minute + 1, lift);
-            var next = Rate(state);
-            done += minute >= start + minutes ? (rate + next) / 2 : 0;
-            rate = next;
-        }
-    }
+    // Followed for a day after the spraying: by then nothing of the heater is left.
+    private FilmAfterHeater AfterHeater(int start, int minutes) => new(metal, law, State(start), start, minutes, minuteOfDay);
 
-    private MinuteState Next(in MinuteState before, int minute, double lift)
-    {
-        var state = State(minute);
-        var (day, index) = AirCurve.Split(minute);
-        var outside = metal.Air.Day(day).Weather;
-        var air = outside.Celsius[index] + lift;
-        return state with
-        {
-            Air = air,
-            Relative = Humidity.RelativeFraction(air, outside.VapourPascals[index]),
-            Dew = Math.Min(air, Humidity.DewPointCelsius(outside.VapourPascals[index])),
-            Surface = metal.Step(before.Surface, before.Air, air),
-        };
-    }
-
-    private double Rate(in MinuteState now) => law.At(now.Surface, now.Air, now.Relative);
+    private bool IsTouchDry(in FilmAfterHeater film, int sprayed) => film.Minute >= sprayed && film.Done >= need - CoatStarts.Rounding;
 
     private MinuteState State(int minute)
     {

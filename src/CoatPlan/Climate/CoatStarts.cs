@@ -62,10 +62,11 @@ public sealed class CoatStarts
     /// <summary>The last permitted start that follows on a permitted one without a break.</summary>
     /// <param name="start">A permitted start.</param>
     /// <param name="minutes">How long the coat takes to put on, 0 or more.</param>
+    /// <param name="until">Nothing later is looked at: where all starts up to this minute are permitted, it is the answer.</param>
     /// <exception cref="ArgumentOutOfRangeException">The coat takes less than no time.</exception>
     /// <exception cref="ArgumentException">The start is not permitted.</exception>
-    public int Last(int start, int minutes) => First(start, minutes) == start
-        ? spells.Min(spell => spell.Last(start, minutes))
+    public int Last(int start, int minutes, int until = HorizonMinutes) => First(start, minutes) == start
+        ? spells.Min(spell => spell.Last(start, minutes, Math.Clamp(until, start, HorizonMinutes)))
         : throw new ArgumentException(FormattableString.Invariant($"A coat may not start at minute {start}."), nameof(start));
 
     /// <summary>All permitted starts between two minutes, in order.</summary>
@@ -82,7 +83,7 @@ public sealed class CoatStarts
         {
             for (var next = First(from, minutes); next is { } first && first <= until;)
             {
-                var last = Math.Min(until, Last(first, minutes));
+                var last = Last(first, minutes, until);
                 yield return new StartRange(first, last);
                 next = First(last + 1, minutes);
             }

@@ -11,4 +11,8 @@ internal sealed record WeatherDay(
     double[] VapourPascals,
     double[]? WindMetresPerSecond = null,
     double[]? RainMillimetres = null,
-    bool[]? Known = null);
+    bool[]? Known = null)
+{
+    /// <summary>Dew point of that vapour, 1441 values; in air that is saturated, rounding may put it a trace above the air.</summary>
+    public double[] DewCelsius => field ??= Array.ConvertAll(VapourPascals, Humidity.DewPointCelsius);
+}

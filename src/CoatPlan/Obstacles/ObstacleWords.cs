@@ -184,7 +184,7 @@ internal sealed class ObstacleWords
                 continue;
 
             var closes = place.Hours.Openings.First(opening => opening.Opens <= permitted && permitted < opening.Closes).Closes;
-            return new StartRange(permitted, Math.Min(closes - work, air.LastStart(coat, work, permitted)));
+            return new StartRange(permitted, air.LastStart(coat, work, permitted, closes - work));
         }
 
         return null;

@@ -108,47 +108,35 @@ internal sealed class Frame
         var t = Math.Max(from, a.Release);
         while (true)
         {
-            if (a.NextStart is not null)
-            {
-                if (t > Horizon || a.NextStart(t) is not { } permitted)
-                {
-                    return null;
-                }
-
-                t = Math.Max(t, permitted);
-            }
-
-            Placement fit;
-            if (work == 0)
-            {
-                fit = new Placement(t, t);
-            }
-            else if (a.Hours is null)
-            {
-                fit = new Placement(t, t + work);
-            }
-            else if (a.Hours.NextFit(t, work, a.Breakable) is { } found)
-            {
-                fit = found;
-            }
-            else
+            // Hours first: they are quickly asked, and a start rule need not answer for a minute at which nobody works.
+            if (FitIn(a, t, work) is not { } fit || fit.End > Horizon)
             {
                 return null;
             }
 
-            if (fit.End > Horizon)
-            {
-                return null;
-            }
-
-            if (fit.Start == t || a.NextStart is null)
+            if (a.NextStart is null)
             {
                 return fit;
             }
 
-            t = fit.Start;
+            if (fit.Start > Horizon || a.NextStart(fit.Start) is not { } permitted)
+            {
+                return null;
+            }
+
+            if (permitted <= fit.Start)
+            {
+                return fit;
+            }
+
+            t = permitted;
         }
     }
+
+    private static Placement? FitIn(Activity activity, int from, int work) =>
+        work == 0 ? new Placement(from, from)
+        : activity.Hours is null ? new Placement(from, from + work)
+        : activity.Hours.NextFit(from, work, activity.Breakable);
 
     /// <summary>What the activity that opens a hold uses of the same resource meanwhile: its demand, and holds opened with this one.</summary>
     public int OwnUse(int activity, int hold)

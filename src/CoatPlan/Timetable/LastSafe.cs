@@ -18,22 +18,26 @@ internal sealed record LastSafe(int Minute, string Then)
     public static LastSafe Of(CoatTask coat, Placement at, IEnumerable<PlacedLink> links, Workplace place)
     {
         var work = at.End - at.Start;
-        var bounds = new List<(int Minute, Func<string> Then)> { Air(coat, at.Start, work, place) };
-        bounds.AddRange(links.Where(link => link.Window.Most is not null).Select(link => (
-            link.Window.Most!.After(link.At),
-            (Func<string>)(() => AfterWindow(coat, link, place)))));
-        bounds.AddRange(place.Hours.Openings
-            .Where(opening => opening.Opens <= at.Start && at.Start < opening.Closes)
-            .Select(opening => (opening.Closes - work, (Func<string>)(() => AfterSpan(work, opening, place)))));
+        (int Minute, Func<string> Then)[] bounds =
+        [
+            .. links.Where(link => link.Window.Most is not null).Select(link => (
+                link.Window.Most!.After(link.At),
+                (Func<string>)(() => AfterWindow(coat, link, place)))),
+            .. place.Hours.Openings
+                .Where(opening => opening.Opens <= at.Start && at.Start < opening.Closes)
+                .Select(opening => (opening.Closes - work, (Func<string>)(() => AfterSpan(work, opening, place)))),
+        ];
 
-        var (minute, then) = bounds.MinBy(bound => bound.Minute);
+        // The air is asked no further than it could be what ends the safe starts: with an open heater each minute of it is a film of its own that dries.
+        var others = bounds.Select(bound => bound.Minute).DefaultIfEmpty(Clock.Horizon).Min();
+        var (minute, then) = bounds.Prepend(Air(coat, at.Start, work, Math.Min(others, Clock.Horizon) + 1, place)).MinBy(bound => bound.Minute);
         return new LastSafe(Math.Max(minute, at.Start), then());
     }
 
-    private static (int Minute, Func<string> Then) Air(CoatTask coat, int start, int work, Workplace place)
+    private static (int Minute, Func<string> Then) Air(CoatTask coat, int start, int work, int until, Workplace place)
     {
         var air = place.AirAround.Of(coat.Surfaces);
-        var last = air.LastStart(coat, work, start);
+        var last = air.LastStart(coat, work, start, until);
         return (last, () => air.WhyNot(coat, work, last + 1, place.Clock, place.Format));
     }
 

@@ -81,11 +81,11 @@ internal sealed class SurfaceAir
     public Func<int, int> DryingOff(Prep.OperationWait wait) =>
         Known("", 1, Question.DriesOff, (int)wait.Kind, (int)Math.Ceiling(wait.Time.TotalMinutes), end => DriesOff(wait, end));
 
-    /// <summary>The last start that follows on a permitted one without a break; the start itself where it is a fact that no rule permits.</summary>
-    public int LastStart(CoatTask coat, int work, int start)
+    /// <summary>The last start up to a minute that follows on a permitted one without a break; the start itself where it is a fact that no rule permits.</summary>
+    public int LastStart(CoatTask coat, int work, int start, int until)
     {
         var permitted = Starts(coat);
-        return permitted.First(start, work) == start ? permitted.Last(start, work) : start;
+        return permitted.First(start, work) == start ? permitted.Last(start, work, until) : start;
     }
 
     /// <summary>When every piece has reached a stage.</summary>
