@@ -11,10 +11,11 @@ internal static class Draws
 {
     private const int DefaultSeed = 20270514;
 
-    public static IEnumerable<(int Seed, DrawnJob Job)> Jobs(int count)
+    /// <summary>So many jobs, or one of several equal parts of them.</summary>
+    public static IEnumerable<(int Seed, DrawnJob Job)> Jobs(int count, int part = 0, int parts = 1)
     {
         int first = Number("COATPLAN_SEED", DefaultSeed);
-        for (int i = 0; i < Number("COATPLAN_DRAWS", count); i++)
+        for (int i = part; i < Number("COATPLAN_DRAWS", count); i += parts)
         {
             yield return (first + i, JobGen.Any.Generate(new PCG(7, (ulong)(first + i)), null, out _));
         }
