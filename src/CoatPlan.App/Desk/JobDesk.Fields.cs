@@ -1,5 +1,4 @@
 using CoatPlan.Jobs;
-using CoatPlan.Presets;
 
 namespace CoatPlan.App.Desk;
 
@@ -27,7 +26,7 @@ internal sealed partial class JobDesk
                 Rearrange(outline, word);
                 break;
             default:
-                fields.At = Moved(fields.At, word, JobFields.RowsOf(outline));
+                fields.At = Rows.Moved(fields.At, word, JobFields.RowsOf(outline));
                 break;
         }
     }
@@ -105,7 +104,7 @@ internal sealed partial class JobDesk
     };
 
     private ImmutableArray<string> KeysOf(string map) =>
-        [.. JobOutline.At(Text, JobPath.Root.Key(map), Catalogue.Vocabulary).Rows.Select(row => row.Name)];
+        [.. edited.At(JobPath.Root.Key(map)).Rows.Select(row => row.Name)];
 
     private PickerRow WithMeaning(string word) =>
         new(word, PresetTables.Of(Catalogue).SelectMany(table => table.Rows).FirstOrDefault(row => row.Word == word)?.Means ?? "");
@@ -127,21 +126,4 @@ internal sealed partial class JobDesk
 
     private string? TryField(JobPath path, JobValue value) =>
         TryUnfinished(JobEdit.Set(Text, path, value), $"change of {path}", (value as TextValue)?.Text);
-
-    // Field by field a job is unfinished for a while: what is missing is told, what was typed wrongly is refused.
-    private string? TryUnfinished(JobEditing editing, string what, string? typed)
-    {
-        if (editing.Text is not { } text)
-            return Complaint(editing.Problems);
-
-        var reading = workshop.Read(text, File.Name, File.Path);
-        var wrong = reading.Problems.Where(problem => typed is { Length: > 0 } && problem.Tried == typed && !Reading.Problems.Any(before => before.Message == problem.Message)).ToImmutableArray();
-        if (!wrong.IsEmpty)
-            return Complaint(wrong);
-        if (typed is { Length: 0 })
-            return "a value is needed; delete it to go back to its default";
-
-        Accept(text, reading, what);
-        return null;
-    }
 }

@@ -46,9 +46,9 @@ internal sealed partial class JobDesk
         if (question.Take(answers) is not { } draft)
             return $"expected {question.Expected}";
 
-        var reading = workshop.Read(GuideText.Of(draft), File.Name, File.Path);
+        var reading = edited.Read(GuideText.Of(draft));
         if (reading.Ready is null)
-            return Complaint(reading.Problems);
+            return Complaint.Of(reading.Problems);
 
         draftsBefore.Push(Guiding!);
         Guiding = draft;
@@ -97,8 +97,7 @@ internal sealed partial class JobDesk
     {
         var text = GuideText.Of(Guiding!);
         StopGuide(message);
-        Accept(text, workshop.Read(text, File.Name, File.Path), "the answers of the guide");
-        Message = message;
+        TakeUp(text, "the answers of the guide", message);
     }
 
     private void StopGuide(string message)

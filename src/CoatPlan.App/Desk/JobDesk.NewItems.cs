@@ -28,12 +28,10 @@ internal sealed partial class JobDesk
         else if (NewItem.IsShape(outline.Path))
             OfferShapes(outline);
         else if (outline.Item == OutlineKind.Map)
-            AskForRest(NewItem.Asked(outline.Path, At(outline.Path.At(outline.Rows.Length))), [], NewOne(outline, map => EditItem(outline, map)));
+            AskForRest(NewItem.Asked(outline.Path, edited.At(outline.Path.At(outline.Rows.Length))), [], NewOne(outline, map => EditItem(outline, map)));
         else
             AskForItem(outline);
     }
-
-    private Outline At(JobPath path) => JobOutline.At(Text, path, Catalogue.Vocabulary);
 
     private void AskForItem(Outline outline) => Typing = new LineEdit
     {
@@ -73,10 +71,10 @@ internal sealed partial class JobDesk
         switch (outline.Item)
         {
             case OutlineKind.Map:
-                AskForRest(NewItem.Asked(outline.Path, At(path)), [], new NewValue(map => JobEdit.Set(Text, path, map), $"new {name}", () => fields.Open(path)));
+                AskForRest(NewItem.Asked(outline.Path, edited.At(path)), [], new NewValue(map => JobEdit.Set(Text, path, map), $"new {name}", () => fields.Open(path)));
                 break;
             case OutlineKind.List:
-                AskForRest(NewItem.Asked(outline.Path, At(path.At(0))), [], new NewValue(map => JobEdit.Set(Text, path, new ListValue([map])), $"new {name}", () => fields.Open(path)));
+                AskForRest(NewItem.Asked(outline.Path, edited.At(path.At(0))), [], new NewValue(map => JobEdit.Set(Text, path, new ListValue([map])), $"new {name}", () => fields.Open(path)));
                 break;
             default:
                 TypeField(new OutlineRow { Path = path, Name = name, Kind = outline.Item, Value = "", IsSet = false, Says = "", Example = outline.Example });
@@ -88,19 +86,19 @@ internal sealed partial class JobDesk
 
     private void OfferShapes(Outline outline)
     {
-        var kinds = At(outline.Path.At(outline.Rows.Length)).Rows;
+        var kinds = edited.At(outline.Path.At(outline.Rows.Length)).Rows;
         Picking = new Picker("Which shape? Several add up", [.. kinds.Select(kind => new PickerRow(kind.Name, SizesOf(kind)))], [], picked =>
         {
             if (kinds.FirstOrDefault(kind => picked is [var word] && kind.Name == word) is not { } kind)
                 return "nothing fits what was typed";
 
-            AskForRest([.. At(kind.Path).Rows.Where(row => row.IsRequired)], [],
+            AskForRest([.. edited.At(kind.Path).Rows.Where(row => row.IsRequired)], [],
                 NewOne(outline, sizes => EditItem(outline, new MapValue([KeyValuePair.Create<string, JobValue>(kind.Name, sizes)]))));
             return null;
         });
     }
 
-    private string SizesOf(OutlineRow kind) => string.Join(", ", At(kind.Path).Rows.Where(row => row.Kind is not OutlineKind.List).Select(row => row.IsRequired ? row.Name : $"({row.Name})"));
+    private string SizesOf(OutlineRow kind) => string.Join(", ", edited.At(kind.Path).Rows.Where(row => row.Kind is not OutlineKind.List).Select(row => row.IsRequired ? row.Name : $"({row.Name})"));
 
     // Asks for the first row that is left, and after the last puts everything in at once.
     private string? AskForRest(ImmutableArray<OutlineRow> left, ImmutableArray<KeyValuePair<string, JobValue>> have, NewValue made)
@@ -141,16 +139,7 @@ internal sealed partial class JobDesk
     }
 
     // A value is judged where it would stand before the next one is asked for.
-    private string? WrongIn(JobEditing editing, JobValue value)
-    {
-        if (value is not TextValue { Text: var typed })
-            return null;
-        if (editing.Text is not { } text)
-            return Complaint(editing.Problems);
-
-        var wrong = workshop.Read(text, File.Name, File.Path).Problems.Where(problem => problem.Tried == typed).ToImmutableArray();
-        return wrong.IsEmpty ? null : Complaint(wrong);
-    }
+    private string? WrongIn(JobEditing editing, JobValue value) => value is TextValue { Text: var typed } ? edited.WrongIn(editing, typed) : null;
 
     private NewValue NewOne(Outline outline, Func<MapValue, JobEditing> edit) => new(edit, $"new item of {outline.Path}", () => fields.At = outline.Rows.Length);
 

@@ -56,10 +56,10 @@ internal sealed partial class JobDesk
         Picking = new Picker("Compare what is here with what?",
             [
                 new PickerRow(saved, "what the changes made since then come to"),
-                .. history.Undoable is { } what ? [new PickerRow(before, $"what this came to: {what}")] : Array.Empty<PickerRow>(),
+                .. edited.Undoable is { } what ? [new PickerRow(before, $"what this came to: {what}")] : Array.Empty<PickerRow>(),
                 new PickerRow(other, "its name is typed"),
             ], [],
-            picked => picked is not [var word] ? "nothing fits what was typed" : word == other ? AskForOther() : CompareWith(word, word == saved ? File.Text : history.Before ?? Text, File.Path));
+            picked => picked is not [var word] ? "nothing fits what was typed" : word == other ? AskForOther() : CompareWith(word, word == saved ? File.Text : edited.Before ?? Text, File.Path));
     }
 
     private string? AskForOther()
@@ -82,7 +82,7 @@ internal sealed partial class JobDesk
     {
         var reading = workshop.Read(text, name, path);
         if (reading.Ready is not { } first)
-            return $"{name} holds mistakes: {Complaint(reading.Problems)}";
+            return $"{name} holds mistakes: {Complaint.Of(reading.Problems)}";
 
         Look("Planning both", (second, progress, cancel) =>
         {
@@ -96,7 +96,7 @@ internal sealed partial class JobDesk
 
     private void Explain()
     {
-        if (planned is null || Plan is null)
+        if (live.Planned is not { } planned)
             Message = "no plan whose figures could be explained yet";
         else if (Page is not null)
             OfferFigures(planned);

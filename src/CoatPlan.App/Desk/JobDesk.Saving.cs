@@ -85,8 +85,7 @@ internal sealed partial class JobDesk
     {
         try
         {
-            history.Add(File.Reload(), "reading the file again");
-            ReadAgain("read again");
+            TakeUp(File.Reload(), "reading the file again", "read again");
         }
         catch (BadInputException exception)
         {
@@ -104,8 +103,7 @@ internal sealed partial class JobDesk
                 new Answer('t', "Take it up again", () =>
                 {
                     StopGuide("");
-                    history.Add(left, "taking up unsaved work");
-                    ReadAgain("taken up; not saved yet");
+                    TakeUp(left, "taking up unsaved work", "taken up; not saved yet");
                 }),
                 new Answer('d', "Delete it", File.Forget),
             ]);

@@ -40,7 +40,7 @@ internal sealed partial class JobDesk
                 MoveChosen(SurfaceAt + 1);
                 break;
             default:
-                SurfaceAt = Moved(SurfaceAt, word, Job?.Surfaces.Length ?? 0);
+                SurfaceAt = Rows.Moved(SurfaceAt, word, Job?.Surfaces.Length ?? 0);
                 break;
         }
     }

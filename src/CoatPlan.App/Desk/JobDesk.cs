@@ -1,7 +1,6 @@
 using CoatPlan.Jobs;
 using CoatPlan.Plans;
 using CoatPlan.Presets;
-using CoatPlan.Problems;
 using CoatPlan.Sheets.Content;
 
 namespace CoatPlan.App.Desk;
@@ -9,8 +8,6 @@ namespace CoatPlan.App.Desk;
 /// <summary>The open job with its history, its newest plan, what is chosen and what is asked: everything the terminal UI decides, without a terminal.</summary>
 internal sealed partial class JobDesk
 {
-    private const int PageRows = 10;
-
     private const int LongestRead = 10_000;
 
     private static readonly int PlaceCount = Enum.GetValues<DeskPlace>().Length;
@@ -21,20 +18,13 @@ internal sealed partial class JobDesk
 
     private readonly Action<Action> foreground;
 
-    private PlannedJob? planned;
+    private readonly EditedJob edited;
 
-    private readonly Replanner sketcher;
-
-    private readonly Replanner replanner;
-
-    private readonly History history;
+    private readonly LivePlan live;
 
     private readonly JobFields fields = new();
 
     private string? keptSafe;
-
-    // Made when they are first looked at; a plan has many pages.
-    private ImmutableArray<Sheet>? sheets;
 
     /// <summary>A desk with a job on it.</summary>
     /// <param name="file">The job's file.</param>
@@ -47,10 +37,8 @@ internal sealed partial class JobDesk
         this.workshop = workshop;
         this.background = background;
         this.foreground = foreground;
-        sketcher = new Replanner(workshop.Sketch, background, foreground);
-        replanner = new Replanner(workshop.Plan, background, foreground);
-        history = new History(file.Text);
-        Reading = workshop.Read(file.Text, file.Name, file.Path);
+        edited = new EditedJob(workshop, file);
+        live = new LivePlan(workshop, background, foreground, Shown);
         OfferWhatWasLeftBehind();
         Replan();
     }
@@ -65,25 +53,25 @@ internal sealed partial class JobDesk
     public Catalogue Catalogue => workshop.Trade.Catalogue;
 
     /// <summary>The job's text.</summary>
-    public string Text => history.Text;
+    public string Text => edited.Text;
 
     /// <summary>What was read from the text.</summary>
-    public IntakeResult Reading { get; private set; }
+    public IntakeResult Reading => edited.Reading;
 
     /// <summary>The job; null where its text holds mistakes.</summary>
     public Job? Job => Reading.Ready?.Job;
 
     /// <summary>The newest plan; that of an earlier text while <see cref="Planning"/>, null where there never was one.</summary>
-    public Plan? Plan => planned?.Plan;
+    public Plan? Plan => live.Plan;
 
     /// <summary>Whether a plan of the newest text is being made.</summary>
-    public bool Planning => sketcher.Busy;
+    public bool Planning => live.Planning;
 
     /// <summary>Whether the newest plan is still being made better.</summary>
-    public bool Improving => replanner.Busy;
+    public bool Improving => live.Improving;
 
     /// <summary>Why the newest text could not be planned, where that is an error of the program; null otherwise.</summary>
-    public string? Trouble { get; private set; }
+    public string? Trouble => live.Trouble;
 
     /// <summary>Whether the text differs from the file.</summary>
     public bool Unsaved => Text != File.Text;
@@ -113,13 +101,13 @@ internal sealed partial class JobDesk
     public int ReadEnd { get; set; } = LongestRead;
 
     /// <summary>The sheets of the newest plan; empty where there is none.</summary>
-    public ImmutableArray<Sheet> Sheets => sheets ??= Plan is { } plan ? SheetSet.Of(plan) : [];
+    public ImmutableArray<Sheet> Sheets => live.Sheets;
 
     /// <summary>The sheet that is shown, from 0.</summary>
     public int SheetAt { get; private set; }
 
     /// <summary>The map or list of the job's fields that is open.</summary>
-    public Outline Outline => JobOutline.At(Text, fields.Path, Catalogue.Vocabulary);
+    public Outline Outline => edited.At(fields.Path);
 
     /// <summary>The chosen row of it, from 0.</summary>
     public int FieldAt => fields.At;
@@ -146,7 +134,7 @@ internal sealed partial class JobDesk
     public GoNoGo? Judged { get; private set; }
 
     /// <summary>What undo would take back; null for nothing.</summary>
-    public string? Undoable => history.Undoable;
+    public string? Undoable => edited.Undoable;
 
     /// <summary>The chosen surface; null where there is none.</summary>
     public JobSurface? Surface => Job is { } job && SurfaceAt < job.Surfaces.Length ? job.Surfaces[SurfaceAt] : null;
@@ -156,6 +144,8 @@ internal sealed partial class JobDesk
 
     /// <summary>The chosen step; null where there is none.</summary>
     public PlanStep? Step => Plan is { } plan && StepAt < plan.Steps.Length ? plan.Steps[StepAt] : null;
+
+    private int SupplyRows => (Plan?.Supplies.Length + Plan?.Consumables.Length) ?? 0;
 
     /// <summary>Does what is asked.</summary>
     /// <param name="word">What is asked.</param>
@@ -256,7 +246,7 @@ internal sealed partial class JobDesk
                 DoAtTimeline(word);
                 break;
             case DeskPlace.Supplies:
-                SupplyAt = Moved(SupplyAt, word, (Plan?.Supplies.Length + Plan?.Consumables.Length) ?? 0);
+                SupplyAt = Rows.Moved(SupplyAt, word, SupplyRows);
                 break;
             case DeskPlace.Sheets:
                 DoAtSheets(word);
@@ -270,96 +260,78 @@ internal sealed partial class JobDesk
         }
     }
 
-    private void ReadOn(Word word) => ReadFrom = Moved(Math.Min(ReadFrom, ReadEnd), word, ReadEnd + 1);
-
-    private static int Moved(int at, Word word, int count)
-    {
-        var to = word switch
-        {
-            Word.Up => at - 1,
-            Word.Down => at + 1,
-            Word.PageUp => at - PageRows,
-            Word.PageDown => at + PageRows,
-            Word.First => 0,
-            Word.Last => count - 1,
-            _ => at,
-        };
-        return Math.Clamp(to, 0, Math.Max(0, count - 1));
-    }
+    private void ReadOn(Word word) => ReadFrom = Rows.Moved(Math.Min(ReadFrom, ReadEnd), word, ReadEnd + 1);
 
     private void Go(DeskPlace place) => (Place, ReadFrom) = (place, 0);
 
     // A row that was deleted, or a plan with fewer steps, must not leave the choice outside.
     private void KeepInside()
     {
-        SurfaceAt = Math.Clamp(SurfaceAt, 0, Math.Max(0, (Job?.Surfaces.Length ?? 1) - 1));
-        StepAt = Math.Clamp(StepAt, 0, Math.Max(0, (Plan?.Steps.Length ?? 1) - 1));
+        SurfaceAt = Rows.Inside(SurfaceAt, Job?.Surfaces.Length ?? 0);
+        StepAt = Rows.Inside(StepAt, Plan?.Steps.Length ?? 0);
         if (Place == DeskPlace.Fields)
-            fields.At = Math.Clamp(fields.At, 0, Math.Max(0, JobFields.RowsOf(Outline) - 1));
+            fields.At = Rows.Inside(fields.At, JobFields.RowsOf(Outline));
         if (Place == DeskPlace.Sheets)
-            SheetAt = Math.Clamp(SheetAt, 0, Math.Max(0, Sheets.Length - 1));
-        SupplyAt = Math.Clamp(SupplyAt, 0, Math.Max(0, ((Plan?.Supplies.Length + Plan?.Consumables.Length) ?? 1) - 1));
+            SheetAt = Rows.Inside(SheetAt, Sheets.Length);
+        SupplyAt = Rows.Inside(SupplyAt, SupplyRows);
     }
 
-    // A change that would make the job unreadable is refused with the first thing that is wrong with it.
-    private string? Try(JobEditing editing, string what)
+    private string? Try(JobEditing editing, string what) => Taken(edited.Change(editing, what));
+
+    private string? TryUnfinished(JobEditing editing, string what, string? typed) => Taken(edited.ChangeField(editing, what, typed));
+
+    private string? Taken(string? refused)
     {
-        if (editing.Text is not { } text)
-            return Complaint(editing.Problems);
+        if (refused is null)
+        {
+            Message = "";
+            Replan();
+        }
 
-        var reading = workshop.Read(text, File.Name, File.Path);
-        if (reading.Ready is null)
-            return Complaint(reading.Problems);
-
-        Accept(text, reading, what);
-        return null;
+        return refused;
     }
 
-    private void Accept(string text, IntakeResult reading, string what)
+    private void TakeUp(string text, string what, string message)
     {
-        history.Add(text, what);
-        Reading = reading;
-        Message = "";
-        Replan();
-    }
-
-    private static string Complaint(ImmutableArray<Problem> problems)
-    {
-        var first = problems[0];
-        var expected = first.Expected.Length > 0 ? $", expected {first.Expected}" : "";
-        var mend = string.IsNullOrEmpty(first.Mend) ? "" : $"; did you mean {first.Mend}?";
-        return $"{first.Message}{expected}{mend}";
+        edited.Put(text, what);
+        TakenUp(message);
     }
 
     private void Undo()
     {
-        if (history.Undoable is not { } what)
-        {
+        if (edited.Undo() is { } what)
+            TakenUp($"undone: {what}");
+        else
             Message = "nothing to undo";
-            return;
-        }
-
-        history.Undo();
-        ReadAgain($"undone: {what}");
     }
 
     private void Redo()
     {
-        if (history.Redoable is not { } what)
-        {
+        if (edited.Redo() is { } what)
+            TakenUp($"redone: {what}");
+        else
             Message = "nothing to redo";
-            return;
-        }
-
-        history.Redo();
-        ReadAgain($"redone: {what}");
     }
 
-    private void ReadAgain(string message)
+    private void TakenUp(string message)
     {
-        Typing = null;
-        Reading = workshop.Read(Text, File.Name, File.Path);
-        Message = message;
+        (Typing, Message) = (null, message);
         Replan();
+    }
+
+    private void Replan() => live.Want(Reading.Ready);
+
+    // Steps move when the plan changes; the choice stays with the step, not with its row.
+    private void Shown(Plan? before)
+    {
+        ChooseStep(before is not null && StepAt < before.Steps.Length ? before.Steps[StepAt].Id : null);
+        KeepInside();
+        Changed?.Invoke();
+    }
+
+    private void ChooseStep(string? id)
+    {
+        if (id is not null && Plan is { } plan && plan.Steps.FirstOrDefault(step => step.Id == id) is { } step)
+            StepAt = plan.Steps.IndexOf(step);
     }
 }

@@ -1,0 +1,137 @@
+using CoatPlan.Jobs;
+
+namespace CoatPlan.App.Desk;
+
+/// <summary>The text of the open job as it is changed: every state it went through, and what was read from the newest.</summary>
+internal sealed class EditedJob
+{
+    private readonly Workshop workshop;
+
+    private readonly JobFile file;
+
+    private readonly History history;
+
+    // The open map or list is asked for with every drawing and key; the text changes seldom.
+    private (string Text, JobPath Path, Outline Outline)? outlined;
+
+    /// <summary>The text of a file, not changed yet.</summary>
+    /// <param name="workshop">Reads jobs.</param>
+    /// <param name="file">The job's file.</param>
+    public EditedJob(Workshop workshop, JobFile file)
+    {
+        (this.workshop, this.file, history) = (workshop, file, new History(file.Text));
+        Reading = Read(file.Text);
+    }
+
+    /// <summary>The newest text.</summary>
+    public string Text => history.Text;
+
+    /// <summary>What was read from it.</summary>
+    public IntakeResult Reading { get; private set; }
+
+    /// <summary>What undo would take back; null for nothing.</summary>
+    public string? Undoable => history.Undoable;
+
+    /// <summary>What redo would make again; null for nothing.</summary>
+    public string? Redoable => history.Redoable;
+
+    /// <summary>The text before the last change; null where there is none.</summary>
+    public string? Before => history.Before;
+
+    /// <summary>Reads a text as if it were this job's, without taking it up.</summary>
+    /// <param name="text">The text.</param>
+    public IntakeResult Read(string text) => workshop.Read(text, file.Name, file.Path);
+
+    /// <summary>What stands in a map or list of the job, and what could.</summary>
+    /// <param name="path">The way to it.</param>
+    public Outline At(JobPath path)
+    {
+        if (outlined is not { } known || known.Text != Text || !known.Path.Equals(path))
+            outlined = known = (Text, path, JobOutline.At(Text, path, workshop.Trade.Catalogue.Vocabulary));
+        return known.Outline;
+    }
+
+    /// <summary>Takes up a text, whatever can be read from it.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="what">What was done, in words.</param>
+    public void Put(string text, string what)
+    {
+        history.Add(text, what);
+        Reading = Read(text);
+    }
+
+    /// <summary>Makes a change; one that would make the job unreadable is refused.</summary>
+    /// <param name="editing">The change.</param>
+    /// <param name="what">What is done, in words.</param>
+    /// <returns>Why it was refused; null where it was made.</returns>
+    public string? Change(JobEditing editing, string what)
+    {
+        if (editing.Text is not { } text)
+            return Complaint.Of(editing.Problems);
+
+        var reading = Read(text);
+        if (reading.Ready is null)
+            return Complaint.Of(reading.Problems);
+
+        history.Add(text, what);
+        Reading = reading;
+        return null;
+    }
+
+    /// <summary>Makes a change of a field: field by field a job is unfinished for a while, so what is missing is told, and only what was typed wrongly is refused.</summary>
+    /// <param name="editing">The change.</param>
+    /// <param name="what">What is done, in words.</param>
+    /// <param name="typed">What was typed; null for nothing.</param>
+    /// <returns>Why it was refused; null where it was made.</returns>
+    public string? ChangeField(JobEditing editing, string what, string? typed)
+    {
+        if (editing.Text is not { } text)
+            return Complaint.Of(editing.Problems);
+
+        var reading = Read(text);
+        var wrong = reading.Problems
+            .Where(problem => typed is { Length: > 0 } && problem.Tried == typed && !Reading.Problems.Any(before => before.Message == problem.Message))
+            .ToImmutableArray();
+        if (!wrong.IsEmpty)
+            return Complaint.Of(wrong);
+        if (typed is { Length: 0 })
+            return "a value is needed; delete it to go back to its default";
+
+        history.Add(text, what);
+        Reading = reading;
+        return null;
+    }
+
+    /// <summary>Judges a value where a change would put it, without making the change.</summary>
+    /// <param name="editing">The change.</param>
+    /// <param name="typed">The value.</param>
+    /// <returns>What is wrong with it; null for nothing.</returns>
+    public string? WrongIn(JobEditing editing, string typed)
+    {
+        if (editing.Text is not { } text)
+            return Complaint.Of(editing.Problems);
+
+        var wrong = Read(text).Problems.Where(problem => problem.Tried == typed).ToImmutableArray();
+        return wrong.IsEmpty ? null : Complaint.Of(wrong);
+    }
+
+    /// <summary>Goes back by one change.</summary>
+    /// <returns>What was taken back; null where there was nothing.</returns>
+    public string? Undo()
+    {
+        var what = history.Undoable;
+        history.Undo();
+        Reading = what is null ? Reading : Read(Text);
+        return what;
+    }
+
+    /// <summary>Goes forth by one change.</summary>
+    /// <returns>What was made again; null where there was nothing.</returns>
+    public string? Redo()
+    {
+        var what = history.Redoable;
+        history.Redo();
+        Reading = what is null ? Reading : Read(Text);
+        return what;
+    }
+}
