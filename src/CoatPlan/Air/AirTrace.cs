@@ -1,4 +1,3 @@
-using System.Runtime.InteropServices;
 using CoatPlan.Presets;
 using CoatPlan.Vapour;
 
@@ -13,8 +12,12 @@ internal sealed class AirTrace
     /// <summary>A room that does not clear is followed no longer than this after its last coat.</summary>
     private static readonly int Longest = (int)Duration.FromDays(14).TotalMinutes;
 
+    // Minutes on a page: kept short, since one long array of a job's thousands of minutes would have all memory collected for every few plans.
+    private const int PageBits = 8;
+    private const int PageRows = 1 << PageBits;
+
     private readonly List<int> minutes = [];
-    private readonly List<double> shares = [];
+    private readonly List<double[]> pages = [];
 
     private AirTrace(ImmutableArray<Solvent> solvents) => Solvents = solvents;
 
@@ -40,7 +43,7 @@ internal sealed class AirTrace
     /// <summary>Mean of a solvent over a minute, share of the air.</summary>
     /// <param name="row">Index into <see cref="Minutes"/>.</param>
     /// <param name="solvent">Index into <see cref="Solvents"/>.</param>
-    public double At(int row, int solvent) => shares[(row * Solvents.Length) + solvent];
+    public double At(int row, int solvent) => Row(row)[solvent];
 
     /// <summary>A sum over the solvents in each minute, in the order of <see cref="Minutes"/>.</summary>
     /// <param name="part">What a share of a solvent counts, in proportion to the share.</param>
@@ -48,11 +51,10 @@ internal sealed class AirTrace
     {
         // Asked once for a whole of each solvent, since a job has thousands of minutes.
         var whole = Solvents.Select(solvent => part(solvent, 1)).ToArray();
-        var rows = CollectionsMarshal.AsSpan(shares);
         var sums = new double[minutes.Count];
         for (var row = 0; row < sums.Length; row++)
         {
-            var inAir = rows.Slice(row * whole.Length, whole.Length);
+            var inAir = Row(row);
             for (var i = 0; i < whole.Length; i++)
                 sums[row] += whole[i] * inAir[i];
         }
@@ -97,12 +99,15 @@ internal sealed class AirTrace
             }
 
             idle = air.HasNoMoreToCome ? idle + 1 : 0;
+            if ((minutes.Count & (PageRows - 1)) == 0)
+                pages.Add(new double[PageRows * Solvents.Length]);
             minutes.Add(air.Now);
             air.Step();
-            foreach (var mean in air.Means)
-                shares.Add(mean);
+            air.Means.CopyTo(Row(minutes.Count - 1));
         }
     }
+
+    private Span<double> Row(int row) => pages[row >> PageBits].AsSpan((row & (PageRows - 1)) * Solvents.Length, Solvents.Length);
 
     private static bool AnythingLeft(RoomAir air)
     {
