@@ -1,5 +1,6 @@
 using CoatPlan.Presets;
 using CoatPlan.Vapour;
+using UnitsNet;
 
 namespace CoatPlan.Air;
 
@@ -15,19 +16,19 @@ internal static class AirMends
     /// <summary>The mend of one limit.</summary>
     /// <param name="code">The warning that it goes with.</param>
     /// <param name="room">The room with the exhaust there is.</param>
-    /// <param name="leaking">The room with nothing but its leak.</param>
+    /// <param name="exhaust">The exhaust that would bring it under.</param>
     /// <param name="releases">In the order of their starts.</param>
     /// <param name="part">What a share of a solvent counts in the sum that the limit holds for.</param>
     /// <param name="under">The limit of that sum, more than zero.</param>
     public static AirMend Of(
-        string code, WorkRoom room, WorkRoom leaking, ImmutableArray<DatedRelease> releases, Func<Solvent, double, double> part, double under)
+        string code, WorkRoom room, VolumeFlow exhaust, ImmutableArray<DatedRelease> releases, Func<Solvent, double, double> part, double under)
     {
         var zero = releases[0].Start;
         var sources = RoomSources.Summed(room, releases, part, zero);
         var goes = sources.Select(source => Goes(source, room, under)).ToArray();
         return new AirMend(
             code,
-            NeededExhaust.For(leaking, releases, part, under),
+            exhaust,
             AtATime(releases, goes),
             goes.Any(count => count is null) ? null : Pause(sources, [.. goes.Select(count => count!.Value)], room, under));
     }

@@ -45,6 +45,8 @@ public static class WorkAir
         var lelShare = figures.Share("lel-share-work").DecimalFractions;
         var lowBoiling = figures.Temperature("cartridge-low-boiling");
         var forCartridge = trace.Sum((solvent, share) => BoilsLow(solvent, lowBoiling) ? 0 : share);
+        var exhaustForLimit = NeededExhaust.For(leaking, releases, Ratios.OfLimit, 1);
+        var exhaustForLel = NeededExhaust.For(leaking, releases, Ratios.OfLel, lelShare);
         var propellant = trace.Sum((solvent, share) => solvent.Propellant ? Ratios.OfLimit(solvent, share) : 0);
         return new AirReport
         {
@@ -56,36 +58,36 @@ public static class WorkAir
             BySolvent = [.. trace.Solvents.Select((_, i) => Exposure(trace, i))],
             CartridgeLoad = Ratio.FromDecimalFractions(trace.HighestMean(forCartridge, 1)),
             BoilsLow = [.. trace.Solvents.Where(solvent => BoilsLow(solvent, lowBoiling)).Select(solvent => solvent.Name)],
-            Mends = [.. Mends(room, leaking, releases, trace, lelShare)],
+            Mends = [.. Mends()],
             WithoutLimit = WithoutLimit(releases),
-            ExhaustForLimit = NeededExhaust.For(leaking, releases, Ratios.OfLimit, 1),
-            ExhaustForLel = NeededExhaust.For(leaking, releases, Ratios.OfLel, lelShare),
+            ExhaustForLimit = exhaustForLimit,
+            ExhaustForLel = exhaustForLel,
             DilutionForLimit = releases.Max(release => Dilution(room, release)),
             DilutionForLel = releases.Max(release => DilutionForLel(release, figures.Share("lel-share-work"))),
         };
-    }
 
-    private static bool BoilsLow(Solvent solvent, Temperature limit) => solvent.Propellant || solvent.Boiling <= limit;
-
-    /// <summary>What would mend each limit that is passed, the most pressing first.</summary>
-    private static IEnumerable<AirMend> Mends(WorkRoom room, WorkRoom leaking, ImmutableArray<DatedRelease> releases, AirTrace trace, double lelShare)
-    {
-        if (Passes(Ratios.OfLel, lelShare))
-            yield return AirMends.Of("over-lel", room, leaking, releases, Ratios.OfLel, lelShare);
-        if (trace.Solvents.Where(solvent => solvent.Idlh is not null).MaxBy(solvent => trace.HighestMean(trace.Sum(Alone(solvent)), 1)) is { } worst
-            && Passes(Alone(worst), 1))
+        // What would mend each limit that is passed, the most pressing first.
+        IEnumerable<AirMend> Mends()
         {
-            yield return AirMends.Of("over-idlh", room, leaking, releases, Alone(worst), 1);
+            if (Passes(lel, lelShare))
+                yield return AirMends.Of("over-lel", room, exhaustForLel, releases, Ratios.OfLel, lelShare);
+            if (trace.Solvents.Where(solvent => solvent.Idlh is not null).MaxBy(solvent => trace.HighestMean(trace.Sum(OfIdlh(solvent)), 1)) is { } worst
+                && Passes(trace.Sum(OfIdlh(worst)), 1))
+            {
+                yield return AirMends.Of("over-idlh", room, NeededExhaust.For(leaking, releases, OfIdlh(worst), 1), releases, OfIdlh(worst), 1);
+            }
+
+            if (Passes(mixture, 1))
+                yield return AirMends.Of("over-limit", room, exhaustForLimit, releases, Ratios.OfLimit, 1);
         }
 
-        if (Passes(Ratios.OfLimit, 1))
-            yield return AirMends.Of("over-limit", room, leaking, releases, Ratios.OfLimit, 1);
-
-        bool Passes(Func<Solvent, double, double> part, double under) => trace.HighestMean(trace.Sum(part), 1) >= under;
-
-        static Func<Solvent, double, double> Alone(Solvent own) =>
-            (solvent, share) => solvent.Name == own.Name ? share / own.Idlh!.Share.DecimalFractions : 0;
+        bool Passes(double[] measure, double under) => trace.HighestMean(measure, 1) >= under;
     }
+
+    private static Func<Solvent, double, double> OfIdlh(Solvent own) =>
+        (solvent, share) => solvent.Name == own.Name ? share / own.Idlh!.Share.DecimalFractions : 0;
+
+    private static bool BoilsLow(Solvent solvent, Temperature limit) => solvent.Propellant || solvent.Boiling <= limit;
 
     private static SolventExposure Exposure(AirTrace trace, int solvent)
     {
