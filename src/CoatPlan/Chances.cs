@@ -1,6 +1,5 @@
 using CoatPlan.Jobs;
 using CoatPlan.Outlook;
-using CoatPlan.Quantities;
 using CoatPlan.Scheduling;
 
 namespace CoatPlan;
@@ -87,7 +86,7 @@ public static class Chances
     private static ImmutableArray<(string What, Job Job)> Bought(ReadyJob ready)
     {
         var job = ready.Job;
-        var format = job.Units == PrintUnits.Metric ? QuantityFormat.Metric : QuantityFormat.Us;
+        var format = job.UnitFormat;
         var warm = ready.Trade.Catalogue.Figures.Temperature("heater-tried");
         var bought = ImmutableArray.CreateBuilder<(string What, Job Job)>();
         bought.Add(("one more hour of work each day", job with { Crew = job.Crew with { Hours = [.. job.Crew.Hours.Select(AnHourMore)] } }));

@@ -68,7 +68,7 @@ public static class Planner
         var quote = QuoteCount.Of(job, HandsOnHours.Of(dated, coats), supplies, consumables, coats, catalogue.Figures);
         var air = WorkAir.Of(job.Place, Releases(dated, ready), catalogue.Figures);
         var respirator = RespiratorChoice.For(air, Hazards(dated, sequence), catalogue);
-        var airWarnings = AirWarnings.Of(air, catalogue.Figures, key => labels[key].Name, id => dated.Steps.First(step => step.Id == id).Title);
+        var airWarnings = AirWarnings.Of(air, catalogue.Figures, job.UnitFormat, key => labels[key].Name, id => dated.Steps.First(step => step.Id == id).Title);
         var cautions = CautionsFor.Job(Facts(ready, sequence, airWarnings), trade.Cautions);
 
         var plan = new Plan
@@ -90,7 +90,7 @@ public static class Planner
             Consumables = PlanSupplies.Of(consumables),
             Layers = PlanLayers.Of(coats),
             Weighed = PlanLayers.Of(weighed),
-            Air = PlanAirs.Of(job.Place, air, respirator),
+            Air = PlanAirs.Of(job, air, respirator),
             Respirator = new PlanRespirator(respirator.Kind, respirator.Why) { Factor = respirator.Factor, CartridgeH = respirator.CartridgeLife?.TotalHours },
             Cautions = PlanCautions.Of(cautions),
             Warnings = PlanWarnings.Of([.. sequence.Warnings, .. coats.Warnings, .. WeighedCan.Warnings(weighed, labels), .. airWarnings, .. PaintSupplies.Warnings(job.Have, labels), .. Consumables.Warnings(job, catalogue), .. Deadline(dated, ready)]),

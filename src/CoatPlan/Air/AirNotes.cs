@@ -1,5 +1,5 @@
-using System.Globalization;
 using CoatPlan.Jobs;
+using CoatPlan.Quantities;
 
 namespace CoatPlan.Air;
 
@@ -9,10 +9,12 @@ public static class AirNotes
     /// <summary>A sentence each.</summary>
     /// <param name="air">What the air holds.</param>
     /// <param name="place">Where the work is done.</param>
-    public static ImmutableArray<string> Of(AirReport air, Place place)
+    /// <param name="format">The units that figures are told in.</param>
+    public static ImmutableArray<string> Of(AirReport air, Place place, QuantityFormat format)
     {
         ArgumentNullException.ThrowIfNull(air);
         ArgumentNullException.ThrowIfNull(place);
+        ArgumentNullException.ThrowIfNull(format);
         if (air.ByStep.IsEmpty)
             return [];
 
@@ -25,13 +27,11 @@ public static class AirNotes
 
         notes.Add("One well-mixed room with everything wet counted; it understates the breathing zone of the person spraying and the heavy vapour at the floor. Ignition sources go out whatever the share.");
         if (place.Exhaust.CubicMetersPerMinute <= 0)
-            notes.Add(Say($"Without an exhaust the room clears by its leaks alone, taken as {air.Room.Removal.CubicMetersPerMinute:0.00} m³/min (from memory)."));
+            notes.Add($"Without an exhaust the room clears by its leaks alone, taken as {format.Flow(air.Room.Removal)} (from memory).");
         if (!air.WithoutLimit.IsEmpty)
             notes.Add($"No 8-hour limit is known for {string.Join(", ", air.WithoutLimit)}: the mixture ratio leaves {(air.WithoutLimit.Length == 1 ? "it" : "them")} out.");
         if (air.DilutionForLimit is { } dilution)
-            notes.Add(Say($"The textbook's dilution figure, the heaviest coat given off wholly while it is sprayed, is {dilution.CubicMetersPerMinute:0.0} m³/min ({dilution.CubicFeetPerMinute:0} ft³/min)."));
+            notes.Add($"The textbook's dilution figure, the heaviest coat given off wholly while it is sprayed, is {format.Flow(dilution)}.");
         return notes.ToImmutable();
     }
-
-    private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

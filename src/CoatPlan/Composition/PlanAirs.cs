@@ -7,11 +7,11 @@ namespace CoatPlan.Composition;
 /// <summary>The air report as the plan shows it.</summary>
 internal static class PlanAirs
 {
-    public static PlanAir Of(Place place, AirReport air, RespiratorAdvice respirator) => new()
+    public static PlanAir Of(Job job, AirReport air, RespiratorAdvice respirator) => new()
     {
-        RoomM3 = place.Volume?.CubicMeters,
-        ExhaustM3PerMin = place.Exhaust.CubicMetersPerMinute,
-        Mixing = place.Mixing,
+        RoomM3 = job.Place.Volume?.CubicMeters,
+        ExhaustM3PerMin = job.Place.Exhaust.CubicMetersPerMinute,
+        Mixing = job.Place.Mixing,
         ByStep = [.. air.ByStep.Select(Of)],
         TwaMixtureRatio = air.TwaMixtureRatio,
         ExhaustForLimitM3PerMin = air.ExhaustForLimit?.CubicMetersPerMinute,
@@ -20,7 +20,7 @@ internal static class PlanAirs
         DilutionForLelM3PerMin = air.DilutionForLel?.CubicMetersPerMinute,
         BySolvent = [.. air.BySolvent.Select(one => Of(one, respirator.Factor))],
         Mends = [.. air.Mends.Select(Of)],
-        Notes = AirNotes.Of(air, place),
+        Notes = AirNotes.Of(air, job.Place, job.UnitFormat),
     };
 
     private static PlanExposure Of(SolventExposure one, int? factor) => new(

@@ -15,7 +15,7 @@ internal sealed class Told(Job job, Catalogue catalogue)
 
     private static readonly LocalDateTimePattern Moment = LocalDateTimePattern.CreateWithInvariantCulture("ddd d MMM HH:mm");
 
-    private readonly QuantityFormat format = job.Units == PrintUnits.Metric ? QuantityFormat.Metric : QuantityFormat.Us;
+    private readonly QuantityFormat format = job.UnitFormat;
 
     /// <summary>How quantities of the job are written.</summary>
     public QuantityFormat Format => format;

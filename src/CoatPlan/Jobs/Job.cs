@@ -1,3 +1,4 @@
+using CoatPlan.Quantities;
 using UnitsNet;
 
 namespace CoatPlan.Jobs;
@@ -16,6 +17,9 @@ public sealed record Job
 
     /// <summary>How plans print.</summary>
     public PrintUnits Units { get; init; } = PrintUnits.Us;
+
+    /// <summary>How quantities are told in those units.</summary>
+    public QuantityFormat UnitFormat => Units == PrintUnits.Metric ? QuantityFormat.Metric : QuantityFormat.Us;
 
     /// <summary>Nothing is planned before it; local wall time.</summary>
     public required LocalDateTime Start { get; init; }

@@ -43,7 +43,7 @@ internal sealed record Workplace
         Job.Crew.Stations == 1 ? [null] : Enumerable.Range(1, Job.Crew.Stations).Select(station => (int?)station);
 
     /// <summary>How quantities are written in reasons.</summary>
-    public QuantityFormat Format => Job.Units == PrintUnits.Metric ? QuantityFormat.Metric : QuantityFormat.Us;
+    public QuantityFormat Format => Job.UnitFormat;
 
     /// <summary>The longest opening, minutes; 0 where there is none.</summary>
     public int LongestOpening { get; init; }

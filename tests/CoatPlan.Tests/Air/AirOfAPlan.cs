@@ -1,3 +1,4 @@
+using CoatPlan.Quantities;
 using CoatPlan.Air;
 using CoatPlan.Jobs;
 using CoatPlan.Presets;
@@ -187,7 +188,7 @@ public sealed class AirOfAPlan
 
         var report = WorkAir.Of(Place(40, 0, 1), [release], VapourSamples.Figures);
 
-        AirWarnings.Of(report, VapourSamples.Figures, key => key, step => step).Any(warning => warning.Code == "over-idlh").ShouldBe(isWarned);
+        AirWarnings.Of(report, VapourSamples.Figures, QuantityFormat.Metric, key => key, step => step).Any(warning => warning.Code == "over-idlh").ShouldBe(isWarned);
     }
 
     [Fact]

@@ -1,3 +1,4 @@
+using CoatPlan.Quantities;
 using CoatPlan.Air;
 using CoatPlan.Tests.Paint;
 using CoatPlan.Tests.Vapour;
@@ -67,12 +68,13 @@ public sealed class RespiratorToWear
     {
         var report = Report(mixture: 4, lel: 0.2) with { ExhaustForLimit = VolumeFlow.FromCubicMetersPerMinute(30), ExhaustForLel = VolumeFlow.FromCubicMetersPerMinute(9) };
 
-        var warnings = AirWarnings.Of(report, PaintSamples.Catalogue.Figures, key => key, id => id);
+        var warnings = AirWarnings.Of(report, PaintSamples.Catalogue.Figures, QuantityFormat.Metric, key => key, id => id);
 
         warnings.Select(warning => warning.Code).ShouldBe(["over-lel", "over-limit"]);
-        warnings[1].Text.ShouldContain("30.0 m³/min");
+        warnings[1].Text.ShouldContain("An exhaust of 30 m³/min keeps it under");
         warnings[1].Text.ShouldContain("coat-1");
-        AirWarnings.Of(Report(mixture: 0.9), PaintSamples.Catalogue.Figures, key => key, id => id).ShouldBeEmpty();
+        AirWarnings.Of(report, PaintSamples.Catalogue.Figures, QuantityFormat.Us, key => key, id => id)[1].Text.ShouldContain("An exhaust of 1,059 ft³/min keeps it under");
+        AirWarnings.Of(Report(mixture: 0.9), PaintSamples.Catalogue.Figures, QuantityFormat.Metric, key => key, id => id).ShouldBeEmpty();
     }
 
     private static string Kind(AirReport report, BreathingHazards hazards) => RespiratorChoice.For(report, hazards, PaintSamples.Catalogue).Kind;

@@ -88,9 +88,9 @@ public sealed class WhatWouldMendIt
         var report = Report(100, 20, coat);
         var mend = report.Mends.Single();
 
-        var text = AirWarnings.Of(report, VapourSamples.Figures, key => $"Satin {key}", id => $"Coat {id}").Single().Text;
+        var text = AirWarnings.Of(report, VapourSamples.Figures, QuantityFormat.Metric, key => $"Satin {key}", id => $"Coat {id}").Single().Text;
 
-        text.ShouldContain(string.Create(System.Globalization.CultureInfo.InvariantCulture, $"An exhaust of {mend.Exhaust.CubicMetersPerMinute:0.0} m³/min"));
+        text.ShouldContain($"An exhaust of {QuantityFormat.Metric.Flow(mend.Exhaust)} keeps it under");
         text.ShouldContain(string.Create(System.Globalization.CultureInfo.InvariantCulture, $"no more than {mend.AtATime[0].Packages:0.##} of a can of Satin black"));
         text.ShouldContain($"{QuantityFormat.Duration(mend.Between!.Value)} from the end of one to the start of the next");
     }
@@ -100,7 +100,7 @@ public sealed class WhatWouldMendIt
     {
         var report = Report(100, 20, Dated("a", 0, 20, grams: 400, filmGrams: 0) with { Product = "black" });
 
-        AirWarnings.Of(report, VapourSamples.Figures, key => $"Satin {key}", id => $"Coat {id}").Single().Text
+        AirWarnings.Of(report, VapourSamples.Figures, QuantityFormat.Metric, key => $"Satin {key}", id => $"Coat {id}").Single().Text
             .ShouldContain($"no more than 1/{report.Mends.Single().AtATime[0].Goes} of the heaviest coat of Satin black in one go");
     }
 
