@@ -115,6 +115,16 @@ public class ClimateProperties
         }, iter: 200);
 
     [Fact]
+    public void The_last_start_up_to_a_minute_is_the_last_of_all_or_that_minute() =>
+        Gen.Select(AnyPlace, AnyLag, Gen.Int[0, 2000], Gen.Int[0, 40], Gen.Int[0, 600]).Sample((place, lag, from, minutes, further) =>
+        {
+            var climate = Samples.In(place);
+            var starts = CoatStarts.Of(climate, Samples.Black with { Limits = Samples.UsualLimits }, climate.Metal(lag));
+            return starts.First(from, minutes) is not { } first
+                || starts.Last(first, minutes, first + further) == Math.Min(starts.Last(first, minutes), Math.Min(first + further, CoatStarts.HorizonMinutes));
+        }, iter: 200);
+
+    [Fact]
     public void Every_minute_of_a_permitted_range_is_permitted_and_the_next_is_not() =>
         Gen.Select(AnyPlace, AnyLag, Gen.Int[0, 2000], Gen.Int[0, 40]).Sample((place, lag, from, minutes) =>
         {
