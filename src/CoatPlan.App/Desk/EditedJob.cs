@@ -54,11 +54,7 @@ internal sealed class EditedJob
     /// <summary>Takes up a text, whatever can be read from it.</summary>
     /// <param name="text">The text.</param>
     /// <param name="what">What was done, in words.</param>
-    public void Put(string text, string what)
-    {
-        history.Add(text, what);
-        Reading = Read(text);
-    }
+    public void Put(string text, string what) => Put(text, Read(text), what);
 
     /// <summary>Makes a change; one that would make the job unreadable is refused.</summary>
     /// <param name="editing">The change.</param>
@@ -73,8 +69,7 @@ internal sealed class EditedJob
         if (reading.Ready is null)
             return Complaint.Of(reading.Problems);
 
-        history.Add(text, what);
-        Reading = reading;
+        Put(text, reading, what);
         return null;
     }
 
@@ -97,8 +92,7 @@ internal sealed class EditedJob
         if (typed is { Length: 0 })
             return "a value is needed; delete it to go back to its default";
 
-        history.Add(text, what);
-        Reading = reading;
+        Put(text, reading, what);
         return null;
     }
 
@@ -119,9 +113,11 @@ internal sealed class EditedJob
     /// <returns>What was taken back; null where there was nothing.</returns>
     public string? Undo()
     {
-        var what = history.Undoable;
+        if (history.Undoable is not { } what)
+            return null;
+
         history.Undo();
-        Reading = what is null ? Reading : Read(Text);
+        Reading = Read(Text);
         return what;
     }
 
@@ -129,9 +125,17 @@ internal sealed class EditedJob
     /// <returns>What was made again; null where there was nothing.</returns>
     public string? Redo()
     {
-        var what = history.Redoable;
+        if (history.Redoable is not { } what)
+            return null;
+
         history.Redo();
-        Reading = what is null ? Reading : Read(Text);
+        Reading = Read(Text);
         return what;
+    }
+
+    private void Put(string text, IntakeResult reading, string what)
+    {
+        history.Add(text, what);
+        Reading = reading;
     }
 }

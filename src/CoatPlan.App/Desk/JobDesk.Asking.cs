@@ -118,7 +118,7 @@ internal sealed partial class JobDesk
 
                 break;
             default:
-                picker.GoTo(Rows.Moved(picker.At, word, picker.Rows.Length));
+                picker.GoTo(RowChoice.Moved(picker.At, word, picker.Rows.Length));
                 break;
         }
     }

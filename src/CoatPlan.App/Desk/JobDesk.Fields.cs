@@ -26,7 +26,7 @@ internal sealed partial class JobDesk
                 Rearrange(outline, word);
                 break;
             default:
-                fields.At = Rows.Moved(fields.At, word, JobFields.RowsOf(outline));
+                fields.At = RowChoice.Moved(fields.At, word, JobFields.RowsOf(outline));
                 break;
         }
     }

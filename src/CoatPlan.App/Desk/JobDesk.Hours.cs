@@ -16,7 +16,7 @@ internal sealed partial class JobDesk
                 Zoom = Math.Max(Zoom - 1, 0);
                 break;
             case Word.Left or Word.Right:
-                StepAt = Rows.Moved(StepAt, word == Word.Left ? Word.Up : Word.Down, Plan?.Steps.Length ?? 0);
+                StepAt = RowChoice.Moved(StepAt, word == Word.Left ? Word.Up : Word.Down, Plan?.Steps.Length ?? 0);
                 break;
             case Word.Up or Word.Down:
                 StepAt = FirstStepOfDay(word == Word.Up ? -1 : 1);

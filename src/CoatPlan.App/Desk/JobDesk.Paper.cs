@@ -12,10 +12,10 @@ internal sealed partial class JobDesk
         switch (word)
         {
             case Word.Left:
-                (SheetAt, ReadFrom) = (Math.Max(SheetAt - 1, 0), 0);
+                (SheetAt, ReadFrom) = (RowChoice.Inside(SheetAt - 1, Sheets.Length), 0);
                 break;
             case Word.Right:
-                (SheetAt, ReadFrom) = (Math.Clamp(SheetAt + 1, 0, Math.Max(0, Sheets.Length - 1)), 0);
+                (SheetAt, ReadFrom) = (RowChoice.Inside(SheetAt + 1, Sheets.Length), 0);
                 break;
             case Word.WriteSheets or Word.Enter:
                 AskForFolder();

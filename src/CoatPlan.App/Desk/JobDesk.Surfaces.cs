@@ -40,7 +40,7 @@ internal sealed partial class JobDesk
                 MoveChosen(SurfaceAt + 1);
                 break;
             default:
-                SurfaceAt = Rows.Moved(SurfaceAt, word, Job?.Surfaces.Length ?? 0);
+                SurfaceAt = RowChoice.Moved(SurfaceAt, word, Job?.Surfaces.Length ?? 0);
                 break;
         }
     }

@@ -31,7 +31,7 @@ internal sealed partial class JobDesk
         if (word == Word.Enter && Step is { } step)
             Show(StepPage.Of(Plan!, step, Job?.Units ?? PrintUnits.Us));
         else
-            StepAt = Rows.Moved(StepAt, word, Plan?.Steps.Length ?? 0);
+            StepAt = RowChoice.Moved(StepAt, word, Plan?.Steps.Length ?? 0);
     }
 
     // Time, cans and note are asked one after the other; nothing is written before the last.

@@ -246,7 +246,7 @@ internal sealed partial class JobDesk
                 DoAtTimeline(word);
                 break;
             case DeskPlace.Supplies:
-                SupplyAt = Rows.Moved(SupplyAt, word, SupplyRows);
+                SupplyAt = RowChoice.Moved(SupplyAt, word, SupplyRows);
                 break;
             case DeskPlace.Sheets:
                 DoAtSheets(word);
@@ -260,27 +260,27 @@ internal sealed partial class JobDesk
         }
     }
 
-    private void ReadOn(Word word) => ReadFrom = Rows.Moved(Math.Min(ReadFrom, ReadEnd), word, ReadEnd + 1);
+    private void ReadOn(Word word) => ReadFrom = RowChoice.Moved(Math.Min(ReadFrom, ReadEnd), word, ReadEnd + 1);
 
     private void Go(DeskPlace place) => (Place, ReadFrom) = (place, 0);
 
     // A row that was deleted, or a plan with fewer steps, must not leave the choice outside.
     private void KeepInside()
     {
-        SurfaceAt = Rows.Inside(SurfaceAt, Job?.Surfaces.Length ?? 0);
-        StepAt = Rows.Inside(StepAt, Plan?.Steps.Length ?? 0);
+        SurfaceAt = RowChoice.Inside(SurfaceAt, Job?.Surfaces.Length ?? 0);
+        StepAt = RowChoice.Inside(StepAt, Plan?.Steps.Length ?? 0);
         if (Place == DeskPlace.Fields)
-            fields.At = Rows.Inside(fields.At, JobFields.RowsOf(Outline));
+            fields.At = RowChoice.Inside(fields.At, JobFields.RowsOf(Outline));
         if (Place == DeskPlace.Sheets)
-            SheetAt = Rows.Inside(SheetAt, Sheets.Length);
-        SupplyAt = Rows.Inside(SupplyAt, SupplyRows);
+            SheetAt = RowChoice.Inside(SheetAt, Sheets.Length);
+        SupplyAt = RowChoice.Inside(SupplyAt, SupplyRows);
     }
 
-    private string? Try(JobEditing editing, string what) => Taken(edited.Change(editing, what));
+    private string? Try(JobEditing editing, string what) => Accepted(edited.Change(editing, what));
 
-    private string? TryUnfinished(JobEditing editing, string what, string? typed) => Taken(edited.ChangeField(editing, what, typed));
+    private string? TryUnfinished(JobEditing editing, string what, string? typed) => Accepted(edited.ChangeField(editing, what, typed));
 
-    private string? Taken(string? refused)
+    private string? Accepted(string? refused)
     {
         if (refused is null)
         {
@@ -294,13 +294,13 @@ internal sealed partial class JobDesk
     private void TakeUp(string text, string what, string message)
     {
         edited.Put(text, what);
-        TakenUp(message);
+        ShowText(message);
     }
 
     private void Undo()
     {
         if (edited.Undo() is { } what)
-            TakenUp($"undone: {what}");
+            ShowText($"undone: {what}");
         else
             Message = "nothing to undo";
     }
@@ -308,12 +308,12 @@ internal sealed partial class JobDesk
     private void Redo()
     {
         if (edited.Redo() is { } what)
-            TakenUp($"redone: {what}");
+            ShowText($"redone: {what}");
         else
             Message = "nothing to redo";
     }
 
-    private void TakenUp(string message)
+    private void ShowText(string message)
     {
         (Typing, Message) = (null, message);
         Replan();

@@ -53,11 +53,11 @@ internal sealed class Picker
 
     /// <summary>Goes up or down, stopping at the ends.</summary>
     /// <param name="rows">How far; down is more than 0.</param>
-    public void Move(int rows) => At = Math.Clamp(At + rows, 0, Math.Max(0, Rows.Length - 1));
+    public void Move(int rows) => At = RowChoice.Inside(At + rows, Rows.Length);
 
     /// <summary>Goes to a row.</summary>
     /// <param name="row">The row, from 0.</param>
-    public void GoTo(int row) => At = Math.Clamp(row, 0, Math.Max(0, Rows.Length - 1));
+    public void GoTo(int row) => At = RowChoice.Inside(row, Rows.Length);
 
     /// <summary>Marks or unmarks the row.</summary>
     public void Mark()

@@ -127,15 +127,14 @@ internal sealed class CoatSpell
     /// <summary>What goes wrong where the heater is off from the start of the coat, and what it gave the air fades.</summary>
     private (int Minute, Breach Breach)? FirstBreachWithHeaterOff(int start, int minutes)
     {
-        var sprayed = start + minutes;
-        for (var film = AfterHeater(start, minutes); film.Minute <= sprayed + Days<AirDay>.Minutes; film.Step())
+        for (var film = AfterHeater(start, minutes); film.Minute <= start + minutes + Days<AirDay>.Minutes; film.Step())
         {
-            if ((film.Minute <= sprayed ? rules.BrokenWhileSpraying(film.State) : rules.BrokenWhileWet(film.State)) is { } breach)
+            if ((film.Minute <= start + minutes ? rules.BrokenWhileSpraying(film.State) : rules.BrokenWhileWet(film.State)) is { } breach)
             {
                 return (film.Minute, breach);
             }
 
-            if (IsTouchDry(film, sprayed))
+            if (IsTouchDry(film))
             {
                 return null;
             }
@@ -146,10 +145,9 @@ internal sealed class CoatSpell
 
     private int? TouchDryWithHeaterOff(int start, int minutes)
     {
-        var sprayed = start + minutes;
-        for (var film = AfterHeater(start, minutes); film.Minute <= sprayed + Days<AirDay>.Minutes; film.Step())
+        for (var film = AfterHeater(start, minutes); film.Minute <= start + minutes + Days<AirDay>.Minutes; film.Step())
         {
-            if (IsTouchDry(film, sprayed))
+            if (IsTouchDry(film))
             {
                 return film.Minute;
             }
@@ -161,7 +159,7 @@ internal sealed class CoatSpell
     // Followed for a day after the spraying: by then nothing of the heater is left.
     private FilmAfterHeater AfterHeater(int start, int minutes) => new(metal, law, State(start), start, minutes, minuteOfDay);
 
-    private bool IsTouchDry(in FilmAfterHeater film, int sprayed) => film.Minute >= sprayed && film.Done >= need - CoatStarts.Rounding;
+    private bool IsTouchDry(in FilmAfterHeater film) => film.IsOn && film.Done >= need - CoatStarts.Rounding;
 
     private MinuteState State(int minute)
     {
@@ -174,11 +172,8 @@ internal sealed class CoatSpell
     private static MinuteState State(SurfaceCurve metal, int minuteOfDay, int day, int index)
     {
         var air = metal.Air.Day(day);
-        var outside = air.Weather;
-        return new MinuteState(
-            air.Celsius[index], air.Relative[index], air.DewCelsius[index], metal.Day(day)[index],
-            outside.WindMetresPerSecond?[index] ?? 0, outside.RainMillimetres?[index] ?? 0, outside.Known?[index] ?? true,
-            (minuteOfDay + index) % Days<AirDay>.Minutes);
+        return MinuteState.Under(
+            air.Weather, index, minuteOfDay, air.Celsius[index], air.Relative[index], air.DewCelsius[index], metal.Day(day)[index]);
     }
 
     private static int? Earlier(int? one, int? other) => one is null || other < one ? other : one;

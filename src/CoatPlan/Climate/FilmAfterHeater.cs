@@ -38,6 +38,9 @@ internal struct FilmAfterHeater
     /// <summary>Air and metal at that minute.</summary>
     public MinuteState State { get; private set; }
 
+    /// <summary>Whether all of the coat is sprayed.</summary>
+    public readonly bool IsOn => Minute >= driesFrom;
+
     /// <summary>What has dried since the end of the spraying.</summary>
     public double Done { get; private set; }
 
@@ -47,7 +50,7 @@ internal struct FilmAfterHeater
         liftKelvin = metal.Air.Faded(liftKelvin);
         var next = After(State, Minute + 1);
         var then = Rate(next);
-        Done += Minute >= driesFrom ? (rate + then) / 2 : 0;
+        Done += IsOn ? (rate + then) / 2 : 0;
         (rate, State, Minute) = (then, next, Minute + 1);
     }
 
@@ -60,15 +63,9 @@ internal struct FilmAfterHeater
         }
 
         var air = outside.Celsius[index] + liftKelvin;
-        return new MinuteState(
-            air,
-            Humidity.RelativeFraction(air, outside.VapourPascals[index]),
-            Math.Min(air, outside.DewCelsius[index]),
-            metal.Step(before.Surface, before.Air, air),
-            outside.WindMetresPerSecond?[index] ?? 0,
-            outside.RainMillimetres?[index] ?? 0,
-            outside.Known?[index] ?? true,
-            (jobMinuteOfDay + index) % Days<AirDay>.Minutes);
+        return MinuteState.Under(
+            outside, index, jobMinuteOfDay, air,
+            Humidity.RelativeFraction(air, outside.VapourPascals[index]), Math.Min(air, outside.DewCelsius[index]), metal.Step(before.Surface, before.Air, air));
     }
 
     private readonly double Rate(in MinuteState now) => law.At(now.Surface, now.Air, now.Relative);

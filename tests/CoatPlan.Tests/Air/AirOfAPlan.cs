@@ -1,7 +1,7 @@
-using CoatPlan.Quantities;
 using CoatPlan.Air;
 using CoatPlan.Jobs;
 using CoatPlan.Presets;
+using CoatPlan.Quantities;
 using CoatPlan.Tests.Vapour;
 using CoatPlan.Vapour;
 using CsCheck;

@@ -1,5 +1,5 @@
-using CoatPlan.Quantities;
 using CoatPlan.Air;
+using CoatPlan.Quantities;
 using CoatPlan.Tests.Paint;
 using CoatPlan.Tests.Vapour;
 using CoatPlan.Vapour;

@@ -39,5 +39,6 @@ public class AreaAndCans
     }
 
     private static bool HasPotLife(DrawnJob job, string product) =>
-        job.Products.Single(line => line.StartsWith($"{product}:", StringComparison.Ordinal)).Contains("drying: two-part", StringComparison.Ordinal);
+        job.Products.Single(line => line.StartsWith($"{product}:", StringComparison.Ordinal)) is var label
+        && label.Contains("drying: two-part", StringComparison.Ordinal) && label.Contains("use-within:", StringComparison.Ordinal);
 }

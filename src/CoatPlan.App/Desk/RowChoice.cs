@@ -1,7 +1,7 @@
 namespace CoatPlan.App.Desk;
 
 /// <summary>The choice of a row among several.</summary>
-internal static class Rows
+internal static class RowChoice
 {
     private const int OfAPage = 10;
 
