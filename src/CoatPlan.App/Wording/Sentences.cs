@@ -28,7 +28,8 @@ public static class Sentences
     {
         var surfaces = SurfacesOf(plan, step);
         var station = step.Station is { } number ? $"Station {number}: " : "";
-        return station + (step.Surfaces.IsEmpty || step.Title.Contains(surfaces, StringComparison.Ordinal) ? step.Title : $"{step.Title}: {surfaces}");
+        var named = plan.Surfaces.Where(surface => step.Surfaces.Contains(surface.Id)).All(surface => step.Title.Contains(surface.Name, StringComparison.Ordinal));
+        return station + (named ? step.Title : $"{step.Title}: {surfaces}");
     }
 
     /// <summary>The waits of a step, a sentence each: when it may start at the earliest and at the latest, and why. A step that merely follows another has none.</summary>

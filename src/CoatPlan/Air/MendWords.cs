@@ -22,7 +22,7 @@ internal sealed class MendWords(AirReport air, QuantityFormat format, Func<strin
         var less = mend.AtATime.IsEmpty ? "" : $"no more than {string.Join(", ", mend.AtATime.Select(Less))} in one go";
         var longer = mend.Between is { } pause && pause > Duration.Zero ? $"{QuantityFormat.Duration(pause)} from the end of one to the start of the next" : "";
         var both = string.Join(", and ", new[] { less, longer }.Where(text => text.Length > 0));
-        return both.Length == 0 ? $"{Exhaust(mend.Exhaust)}." : $"{Exhaust(mend.Exhaust)}. With the exhaust there is: {both}, as far as the recoat windows allow.";
+        return both.Length == 0 ? $"{Exhaust(mend.Exhaust)}." : $"{Exhaust(mend.Exhaust)}. Without it: {both}, as far as the recoat windows allow.";
     }
 
     private string Exhaust(VolumeFlow needed) => $"An exhaust of {format.Flow(needed)} keeps it under";
