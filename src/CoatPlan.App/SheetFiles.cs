@@ -20,6 +20,7 @@ internal static class SheetFiles
     /// <exception cref="MachineException">The disk is full or broken.</exception>
     public static WrittenSheets Write(Plan plan, string folder, PaperSize paper)
     {
+        var isNew = !Directory.Exists(folder);
         try
         {
             Directory.CreateDirectory(folder);
@@ -41,7 +42,21 @@ internal static class SheetFiles
         }
         catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
+            if (isNew)
+                RemoveEmpty(folder);
             throw WriteFailure.Of(folder, exception);
+        }
+    }
+
+    private static void RemoveEmpty(string folder)
+    {
+        try
+        {
+            Directory.Delete(folder);
+        }
+        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        {
+            // It was never made, or holds what was written before the failure.
         }
     }
 

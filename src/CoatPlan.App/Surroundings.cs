@@ -32,6 +32,9 @@ internal sealed record Surroundings
     /// <summary>Today's date and time on the wall, for a new job only.</summary>
     public Func<LocalDateTime> WallTime { get; init; } = static () => new LocalDateTime(2027, 5, 14, 8, 0);
 
+    /// <summary>The folder for work that has no file yet; null where none is kept.</summary>
+    public string? OwnFolder { get; init; }
+
     /// <summary>Whether emphasis may be written: to a terminal, and only where nobody asked for none.</summary>
     public bool Emphasis => OutputIsTerminal && !NoColour && Variable("TERM") != "dumb";
 
@@ -58,6 +61,7 @@ internal sealed record Surroundings
             OpenInput = Console.OpenStandardInput,
             InputIsTerminal = !Console.IsInputRedirected,
             OutputIsTerminal = !Console.IsOutputRedirected,
+            OwnFolder = Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.DoNotVerify), "coatplan"),
             Variable = Environment.GetEnvironmentVariable,
             WallTime = static () => LocalDateTime.FromDateTime(DateTime.Now),
         };

@@ -35,7 +35,7 @@ internal static class OpenCommand
 
         var workshop = JobSource.Workshop(sources);
         var now = surroundings.WallTime();
-        var file = job is null ? JobFile.Unnamed(NewJob.Text(now)) : JobFile.Open(job);
+        using var file = job is null ? JobFile.Unnamed(NewJob.Text(now), surroundings.OwnFolder) : JobFile.Open(job);
         TerminalUi.Run(surroundings, file, workshop, job is null ? NewJob.Start(now) : null);
         return ExitCode.Done;
     }

@@ -4,14 +4,17 @@ using CoatPlan.Jobs;
 namespace CoatPlan.App.Desk;
 
 /// <summary>The file behind the desk: what was read from it, what was last written to it, and the copy that survives a crash.</summary>
-internal sealed class JobFile
+internal sealed class JobFile : IDisposable
 {
     private JobText read;
 
-    private JobFile(string? path, JobText read)
+    private UnsavedCopy copy;
+
+    private JobFile(string? path, JobText read, UnsavedCopy copy)
     {
         Path = path;
         this.read = read;
+        this.copy = copy;
         Text = read.Text;
     }
 
@@ -24,20 +27,16 @@ internal sealed class JobFile
     /// <summary>What a person calls it.</summary>
     public string Name => Path is { } path ? System.IO.Path.GetFileName(path) : "new job";
 
-    /// <summary>The file with work that was never saved.</summary>
-    public string RecoveryPath => Path is { } path
-        ? System.IO.Path.Combine(System.IO.Path.GetDirectoryName(System.IO.Path.GetFullPath(path))!, $".{System.IO.Path.GetFileName(path)}.unsaved")
-        : System.IO.Path.Combine(
-            Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.DoNotVerify), "coatplan", "new.job.yaml.unsaved");
-
     /// <summary>Opens a file.</summary>
     /// <param name="path">Where it is.</param>
     /// <exception cref="BadInputException">It cannot be read.</exception>
-    public static JobFile Open(string path) => new(path, TextFile.ReadJob(path));
+    public static JobFile Open(string path) => new(path, TextFile.ReadJob(path), UnsavedCopy.Beside(path));
 
     /// <summary>A job that has no file yet.</summary>
     /// <param name="text">Its text.</param>
-    public static JobFile Unnamed(string text) => new(null, JobText.FromBytes(Encoding.UTF8.GetBytes(text), "new job"));
+    /// <param name="copies">The folder of such jobs' unsaved work; null where none is kept.</param>
+    public static JobFile Unnamed(string text, string? copies = null) => new(
+        null, JobText.FromBytes(Encoding.UTF8.GetBytes(text), "new job"), copies is null ? UnsavedCopy.None : UnsavedCopy.OfNewJob(copies));
 
     /// <summary>Whether somebody else changed the file since it was read or written here.</summary>
     public bool ChangedOnDisk() => Path is { } path && File.Exists(path) && ReadQuietly(path) != Text;
@@ -52,7 +51,7 @@ internal sealed class JobFile
         var path = Path ?? throw new InvalidOperationException("a job without a file is saved under a name first");
         AtomicFile.Write(path, read.ToBytes(text).AsSpan());
         Text = text;
-        Forget();
+        copy.Forget();
     }
 
     /// <summary>Gives the job a file of its own, which was not there before.</summary>
@@ -70,7 +69,9 @@ internal sealed class JobFile
             return exception.Message.ReplaceLineEndings(" ");
         }
 
-        Forget();
+        copy.Forget();
+        copy.Dispose();
+        copy = UnsavedCopy.Beside(path);
         Path = path;
         Text = text;
         return null;
@@ -89,43 +90,18 @@ internal sealed class JobFile
         return Text;
     }
 
-    /// <summary>Keeps a copy of unsaved work; a disk that cannot take it is no reason to stop.</summary>
+    /// <summary>Keeps a copy of unsaved work, where one can be kept.</summary>
     /// <param name="text">The work.</param>
-    public void KeepSafe(string text)
-    {
-        try
-        {
-            Directory.CreateDirectory(System.IO.Path.GetDirectoryName(RecoveryPath)!);
-            AtomicFile.Replace(RecoveryPath, read.ToBytes(text).AsSpan());
-        }
-        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException)
-        {
-            // The work is still on the desk; saving will say what is wrong with the disk.
-        }
-    }
+    public void KeepSafe(string text) => copy.Keep(read.ToBytes(text).AsSpan());
 
     /// <summary>Unsaved work that was left behind; null where there is none.</summary>
-    public string? LeftBehind()
-    {
-        if (!File.Exists(RecoveryPath))
-            return null;
-
-        var left = ReadQuietly(RecoveryPath);
-        return left == Text ? null : left;
-    }
+    public string? LeftBehind() => copy.Text() is { } left && left != Text ? left : null;
 
     /// <summary>Throws the copy for a crash away.</summary>
-    public void Forget()
-    {
-        try
-        {
-            File.Delete(RecoveryPath);
-        }
-        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
-        {
-            // A copy too many is offered again next time; that harms nobody.
-        }
-    }
+    public void Forget() => copy.Forget();
+
+    /// <summary>Lets go of the copy for a crash; what it holds stays.</summary>
+    public void Dispose() => copy.Dispose();
 
     private static string? ReadQuietly(string path)
     {

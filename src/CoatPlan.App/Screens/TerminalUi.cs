@@ -21,11 +21,16 @@ internal static class TerminalUi
         using var bench = new Workbench(desk, surroundings.NoColour ? Palette.Colourless : Palette.Coloured);
         if (guideFrom is { } start)
             desk.Guide(start);
-        app.AddTimeout(SafeEvery, () =>
-        {
-            desk.KeepSafe();
-            return true;
-        });
+        KeepSafe(app, desk);
         app.Run(bench);
     }
+
+    /// <summary>Has unsaved work kept every two seconds for the case that the program is killed.</summary>
+    /// <param name="app">What runs.</param>
+    /// <param name="desk">The work.</param>
+    public static void KeepSafe(IApplication app, JobDesk desk) => app.AddTimeout(SafeEvery, () =>
+    {
+        desk.KeepSafe();
+        return true;
+    });
 }

@@ -52,6 +52,51 @@ public sealed class JobFileTests : IDisposable
     }
 
     [Fact]
+    public void New_jobs_that_are_open_at_once_keep_a_copy_each()
+    {
+        var copies = Path.Combine(folder, "copies");
+        using (var one = JobFile.Unnamed("one", copies))
+        using (var two = JobFile.Unnamed("two", copies))
+        {
+            one.KeepSafe("more of one");
+            two.KeepSafe("more of two");
+            JobFile.Unnamed("three", copies).LeftBehind().ShouldBeNull();
+        }
+
+        using var first = JobFile.Unnamed("a", copies);
+        using var second = JobFile.Unnamed("a", copies);
+        first.LeftBehind().ShouldBe("more of one");
+        second.LeftBehind().ShouldBe("more of two");
+    }
+
+    [Fact]
+    public void A_new_job_that_got_a_file_lets_go_of_its_copy()
+    {
+        var copies = Path.Combine(folder, "copies");
+        using var saved = JobFile.Unnamed("one", copies);
+        saved.KeepSafe("more of one");
+
+        saved.TrySaveAs(JobPath, "more of one").ShouldBeNull();
+        using var next = JobFile.Unnamed("two", copies);
+        next.KeepSafe("more of two");
+        saved.KeepSafe("still more of one");
+
+        next.LeftBehind().ShouldBe("more of two");
+        JobFile.Open(JobPath).LeftBehind().ShouldBe("still more of one");
+    }
+
+    [Fact]
+    public void A_new_job_opens_where_no_copy_can_be_kept()
+    {
+        File.WriteAllText(JobPath, "old");
+
+        using var file = JobFile.Unnamed("new", Path.Combine(JobPath, "below"));
+        file.KeepSafe("newer");
+
+        file.LeftBehind().ShouldBeNull();
+    }
+
+    [Fact]
     public void A_file_that_cannot_be_replaced_keeps_its_content()
     {
         File.WriteAllText(JobPath, "old");

@@ -37,6 +37,22 @@ public sealed class SavesThatFail : IDisposable
     }
 
     [Fact]
+    public void Sheets_that_do_not_fit_on_the_disk_leave_no_empty_folder()
+    {
+        if (OperatingSystem.IsWindows() || !OtherProgram.IsThere("bash"))
+            return;
+
+        var program = Path.Combine(AppContext.BaseDirectory, "coatplan");
+
+        var said = OtherProgram.Run(folder.Path, "bash", "-c",
+            $"export DOTNET_EnableWriteXorExecute=0 DOTNET_EnableDiagnostics=0; trap '' XFSZ; ulimit -f 8; '{program}' sheets a.job.yaml --to printed 2>&1; echo \"exit code $?\"");
+
+        said.ShouldContain("exit code 1");
+        said.ShouldContain("printed: cannot be written: ");
+        Directory.GetFileSystemEntries(folder.Path).ShouldBe([job]);
+    }
+
+    [Fact]
     public void An_output_that_cannot_be_written_is_said_as_such()
     {
         if (!File.Exists("/dev/full") || !OtherProgram.IsThere("bash"))

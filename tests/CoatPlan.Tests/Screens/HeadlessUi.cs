@@ -11,6 +11,8 @@ namespace CoatPlan.Tests.Screens;
 /// <summary>The real terminal UI without a terminal: keys in, text out.</summary>
 internal sealed class HeadlessUi : IDisposable
 {
+    private readonly VirtualTimeProvider time = new();
+
     private readonly IApplication app;
 
     private readonly Workbench bench;
@@ -19,12 +21,13 @@ internal sealed class HeadlessUi : IDisposable
 
     public HeadlessUi(JobFile file, Workshop workshop, int width = 80, int height = 24, Palette? palette = null)
     {
-        app = Application.Create(new VirtualTimeProvider());
+        app = Application.Create(time);
         app.Init("ansi");
         app.Driver!.SetScreenSize(width, height);
         Desk = new JobDesk(file, workshop, static work => work(), static work => work());
         bench = new Workbench(Desk, palette ?? Palette.Colourless);
         session = app.Begin(bench)!;
+        TerminalUi.KeepSafe(app, Desk);
         Draw();
     }
 
@@ -90,6 +93,13 @@ internal sealed class HeadlessUi : IDisposable
         app.RaiseIteration();
         app.TimedEvents?.RunTimers();
         Draw();
+    }
+
+    /// <summary>Lets time pass, and what is due happen.</summary>
+    public void Wait(TimeSpan duration)
+    {
+        time.Advance(duration);
+        Idle();
     }
 
     public void Resize(int width, int height)

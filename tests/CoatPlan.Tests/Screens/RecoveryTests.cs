@@ -67,6 +67,25 @@ public sealed class RecoveryTests : IDisposable
         Directory.GetFileSystemEntries(folder.Path).ShouldBe([path]);
     }
 
+    [Fact]
+    public void What_was_changed_is_kept_two_seconds_later_without_a_word()
+    {
+        using (var killed = new HeadlessUi(JobFile.Open(path), Desks.Quick))
+        {
+            killed.Desk.Type(SurfaceColumn.Area, "10 ft2").ShouldBeTrue();
+            killed.Wait(TimeSpan.FromSeconds(1));
+            Directory.GetFileSystemEntries(folder.Path).ShouldBe([path]);
+            killed.Wait(TimeSpan.FromSeconds(1.1));
+            killed.Desk.Type(SurfaceColumn.Area, "11 ft2").ShouldBeTrue();
+            killed.Wait(TimeSpan.FromSeconds(2.1));
+        }
+
+        using var ui = new HeadlessUi(JobFile.Open(path), Desks.Quick);
+        ui.Type("t");
+
+        ui.Desk.Text.ShouldContain("11 ft2");
+    }
+
     public void Dispose() => folder.Dispose();
 
     private HeadlessUi Start()
