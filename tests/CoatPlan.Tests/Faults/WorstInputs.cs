@@ -53,15 +53,18 @@ public sealed class WorstInputs : IDisposable
     }
 
     [Theory]
-    [InlineData("[", 2_000_000)]
-    [InlineData("&a [*a, ", 200_000)]
-    [InlineData("{a: 1, b: [x, y], c: ", 90_000)]
-    [InlineData("- {nme: x, matrial: stel, sytem: al}\n", 50_000)]
-    public void A_job(string part, int times)
+    [InlineData("[", 2_000_000, ":2:40: ", "nested too deeply")]
+    [InlineData("&a [*a, ", 200_000, ":2:5: ", "stands inside what it repeats")]
+    [InlineData("{a: 1, b: [x, y], c: ", 90_000, ":2:789: ", "nested too deeply")]
+    [InlineData("- {nme: x, matrial: stel, sytem: al}\n", 50_000, ":14287:9: ", "too many values")]
+    public void A_job(string part, int times, string where, string said)
     {
         var job = folder.File("a.job.yaml", "notes: \n" + string.Concat(Enumerable.Repeat(part, times)));
 
-        Told("check", job).ShouldContain("a.job.yaml:");
+        var told = Told("check", job);
+
+        told.ShouldContain("a.job.yaml" + where);
+        told.ShouldContain(said);
     }
 
     public void Dispose() => folder.Dispose();
