@@ -96,11 +96,11 @@ internal static class SuppliesScreen
     private static void Supply(Reader text, JobDesk desk, PlanSupply supply)
     {
         var units = desk.Job?.Units ?? PrintUnits.Us;
-        text.Say($"{supply.Name} ({supply.Product}): {supply.CansLow} to {Written.Count(supply.CansHigh, "can", "cans")}", Ink.Strong);
+        text.Say($"{supply.Name} ({supply.Product}): {(supply.CansLow < supply.CansHigh ? $"{supply.CansLow} to " : "")}{Written.Count(supply.CansHigh, "can", "cans")}", Ink.Strong);
         var likely = supply.LikelyMl is { } ml ? $"{Written.Paint(ml, units)} likely, " : "";
         var basis = supply.Basis == PlanBasis.Covers ? "from what a can covers" : "from solids and dry film";
         text.Say($"{likely}{Written.Area(supply.AreaCoatsM2, units)} of area times coats, {basis}; the reserve comes on top.");
-        foreach (var covered in supply.Covered)
+        foreach (var covered in supply.Covered.Where(covered => covered.Share > 0))
         {
             var filled = (int)Math.Round(covered.Share * GaugeWidth, MidpointRounding.AwayFromZero);
             var gauge = new string('█', filled) + new string('·', GaugeWidth - filled);
