@@ -16,16 +16,14 @@ internal sealed class Generator
     private readonly Frame frame;
     private readonly GenerationOrder order;
     private readonly Heads heads;
-    private readonly Profile[] use;
+    private readonly PlacedUse use;
     private readonly SharedSpace space;
     private readonly Placement[] placements;
     private readonly bool[] isPlaced;
     private readonly int[] floors;
     private readonly int[] missing;
     private readonly int[] windows;
-    private readonly PriorityQueue<int, long> ready = new();
-    private readonly List<int> parked = [];
-    private readonly bool[] isQueued;
+    private readonly ReadyQueue ready;
     private readonly bool[] isMarked;
     private readonly Stack<int> marking = new();
     private readonly List<int> takenOut = [];
@@ -41,14 +39,14 @@ internal sealed class Generator
         this.frame = frame;
         this.order = order;
         this.heads = heads;
-        use = [.. frame.Capacity.Select(_ => new Profile())];
         space = new SharedSpace(frame);
         placements = new Placement[frame.Count];
         isPlaced = new bool[frame.Count];
+        use = new PlacedUse(frame, placements, isPlaced);
         floors = new int[frame.Count];
         missing = new int[frame.Count];
         windows = new int[frame.Links.Length];
-        isQueued = new bool[frame.Count];
+        ready = new ReadyQueue(frame.Count);
         isMarked = new bool[frame.Count];
         choices = new Choices(frame, heads, placements, isPlaced, (activity, from) => FirstFree(activity, from, 0) is { } at && at.Start != Profile.Never ? at : null);
     }
@@ -87,13 +85,12 @@ internal sealed class Generator
         var budget = 100 + (10 * frame.Count);
         while (placedCount < frame.Count)
         {
-            if (!ready.TryDequeue(out var activity, out _))
+            if (!ready.TryTake(out var activity))
             {
                 Blockage ??= HeldUp();
                 return false;
             }
 
-            isQueued[activity] = false;
             if (isPlaced[activity] || missing[activity] > 0 || !choices.IsWanted(activity))
             {
                 continue;
@@ -144,16 +141,10 @@ internal sealed class Generator
 
     private void Reset()
     {
-        foreach (var profile in use)
-        {
-            profile.Clear();
-        }
-
+        use.Clear();
         space.Clear();
         ready.Clear();
-        parked.Clear();
         Array.Clear(isPlaced);
-        Array.Clear(isQueued);
         Array.Fill(windows, -1);
         order.Leaders.CopyTo(missing, 0);
         choices.Clear();
@@ -188,11 +179,9 @@ internal sealed class Generator
 
     private void Enqueue(int activity)
     {
-        if (missing[activity] == 0 && !isPlaced[activity] && !isQueued[activity] && choices.IsWanted(activity))
+        if (missing[activity] == 0 && !isPlaced[activity] && !ready.Has(activity) && choices.IsWanted(activity))
         {
-            isQueued[activity] = true;
-            var tier = urgentFirst && IsUrgent(activity) ? 0L : 1L << 62;
-            ready.Enqueue(activity, tier | ((long)ranks[activity] << 32) | (uint)activity);
+            ready.Add(activity, ranks[activity], urgentFirst && IsUrgent(activity));
         }
     }
 
@@ -341,7 +330,7 @@ internal sealed class Generator
 
             if (at.Start == Profile.Never)
             {
-                parked.Add(activity);
+                ready.Park(activity);
                 return Step.Parked;
             }
 
@@ -377,7 +366,7 @@ internal sealed class Generator
     {
         for (var t = from; frame.First(activity, t, addedWork) is { } at;)
         {
-            t = Math.Max(FreeFrom(activity, at), space.ClearFrom(activity, at));
+            t = Math.Max(use.FreeFrom(activity, at), space.ClearFrom(activity, at));
             if (t == at.Start)
             {
                 return at;
@@ -422,49 +411,12 @@ internal sealed class Generator
         return closed ? Windows.AnchorFor(frame, link, at.Start, start, onlyWindows[l]) : at.Start;
     }
 
-    private int FreeFrom(int activity, Placement at)
-    {
-        var free = at.Start;
-        foreach (var demand in frame.Demands[activity])
-        {
-            free = Math.Max(free, use[demand.Resource].FreeFrom(at.Start, at.End, demand.Amount, frame.Capacity[demand.Resource]));
-        }
-
-        foreach (var h in frame.HoldsFrom[activity])
-        {
-            var hold = frame.Holds[h];
-            var end = HoldEnd(hold, activity, at);
-            free = Math.Max(free, use[hold.Resource].FreeFrom(at.Start, end, AlsoHeld(hold, activity, at, end), frame.Capacity[hold.Resource]));
-            free = Math.Max(free, use[hold.Resource].FreeFrom(at.Start, at.End, hold.Amount + frame.OwnUse(activity, h), frame.Capacity[hold.Resource]));
-        }
-
-        return free;
-    }
-
-    // What the activity's holds on one resource keep together up to the end of one of them.
-    private int AlsoHeld(FrameHold hold, int activity, Placement at, int end)
-    {
-        var amount = 0;
-        foreach (var h in frame.HoldsFrom[activity])
-        {
-            var other = frame.Holds[h];
-            amount += other.Resource == hold.Resource && HoldEnd(other, activity, at) >= end ? other.Amount : 0;
-        }
-
-        return amount;
-    }
-
-    private int HoldEnd(FrameHold hold, int activity, Placement at) =>
-        hold.Until == activity ? hold.GivenBackAt(at.End)
-        : isPlaced[hold.Until] ? Math.Max(at.Start, hold.GivenBackAt(placements[hold.Until].End))
-        : Profile.Never;
-
     private void Place(int activity, Placement at)
     {
         placements[activity] = at;
         isPlaced[activity] = true;
         placedCount++;
-        AddUse(activity, 1);
+        use.Add(activity);
         space.Add(activity, at);
         ReleaseFollowers(activity);
         if (frame.HoldsUntil[activity].Length > 0)
@@ -484,37 +436,9 @@ internal sealed class Generator
 
     private void Unpark()
     {
-        foreach (var activity in parked)
+        foreach (var activity in ready.Unpark())
         {
             Enqueue(activity);
-        }
-
-        parked.Clear();
-    }
-
-    // Adds (sign 1) or takes away (sign -1) what an activity and its holds use, while it counts as placed.
-    private void AddUse(int activity, int sign)
-    {
-        var at = placements[activity];
-        foreach (var demand in frame.Demands[activity])
-        {
-            use[demand.Resource].Add(at.Start, at.End, sign * demand.Amount);
-        }
-
-        foreach (var h in frame.HoldsFrom[activity])
-        {
-            var hold = frame.Holds[h];
-            use[hold.Resource].Add(at.Start, HoldEnd(hold, activity, at), sign * hold.Amount);
-        }
-
-        foreach (var h in frame.HoldsUntil[activity])
-        {
-            var hold = frame.Holds[h];
-            if (hold.From != activity && isPlaced[hold.From])
-            {
-                var givenBack = Math.Max(placements[hold.From].Start, hold.GivenBackAt(at.End));
-                use[hold.Resource].Add(givenBack, Profile.Never, -sign * hold.Amount);
-            }
         }
     }
 
@@ -587,7 +511,7 @@ internal sealed class Generator
             MarkWhatFollowed(activity);
             if (!choices.IsSkipped(activity))
             {
-                AddUse(activity, -1);
+                use.Remove(activity);
                 space.Remove(activity, placements[activity]);
             }
 
@@ -660,17 +584,13 @@ internal sealed class Generator
             var givenBack = hold.GivenBackAt(placements[activity].End);
             for (var i = 0; i < frame.Count; i++)
             {
-                if (i != activity && isPlaced[i] && placements[i].End > givenBack && Uses(i, hold.Resource))
+                if (i != activity && isPlaced[i] && placements[i].End > givenBack && use.Uses(i, hold.Resource))
                 {
                     Mark(i);
                 }
             }
         }
     }
-
-    private bool Uses(int activity, int resource) =>
-        Array.Exists(frame.Demands[activity], d => d.Resource == resource)
-        || Array.Exists(frame.HoldsFrom[activity], h => frame.Holds[h].Resource == resource);
 
     private Step Stuck(Blockage blockage)
     {
@@ -680,8 +600,8 @@ internal sealed class Generator
 
     private Blockage HeldUp()
     {
-        var activity = parked.Count > 0 ? parked[0] : 0;
-        var hold = frame.Holds.FirstOrDefault(h => isPlaced[h.From] && !isPlaced[h.Until] && Uses(activity, h.Resource));
+        var activity = ready.FirstParked ?? 0;
+        var hold = frame.Holds.FirstOrDefault(h => isPlaced[h.From] && !isPlaced[h.Until] && use.Uses(activity, h.Resource));
         var reason = hold is null
             ? new Reason(ReasonKind.Together)
             : new Reason(ReasonKind.Resource) { Resource = frame.ResourceName(hold.Resource), Other = frame.IdOf(hold.From) };

@@ -21,7 +21,7 @@ internal sealed class Repair
     private const int MostTries = 32;
 
     private readonly RepairFrame frame;
-    private readonly Profile[] use;
+    private readonly RepairUse use;
     private readonly RepairSpace space;
     private readonly Placement[] placements;
     private readonly bool[] isPlaced;
@@ -47,7 +47,7 @@ internal sealed class Repair
     {
         this.frame = frame;
         this.floors = floors.ToArray();
-        use = [.. frame.Capacity.Select(_ => new Profile())];
+        use = new RepairUse(frame);
         space = new RepairSpace(frame);
         placements = new Placement[frame.Count];
         isPlaced = new bool[frame.Count];
@@ -108,11 +108,7 @@ internal sealed class Repair
 
     private void Reset()
     {
-        foreach (var profile in use)
-        {
-            profile.Clear();
-        }
-
+        use.Clear();
         space.Clear();
         Array.Clear(isPlaced);
         Array.Clear(isWanted);
@@ -244,11 +240,11 @@ internal sealed class Repair
             return false;
         }
 
-        Occupy(next, at, 1);
+        use.Add(next, at);
         space.Add(next, at, paces[next]);
         var after = Search(to, before.Start, added);
         space.TakeBack(next);
-        Occupy(next, at, -1);
+        use.Remove(next, at);
         return after is not { } later || later.Start > closes;
     }
 
@@ -264,14 +260,6 @@ internal sealed class Repair
         }
 
         return true;
-    }
-
-    private void Occupy(int activity, Placement at, int sign)
-    {
-        foreach (var demand in frame.Demands[activity])
-        {
-            use[demand.Resource].Add(at.Start, at.End, sign * demand.Amount);
-        }
     }
 
     // The start of a coat from which, with the minutes of the plan, each coat that must follow it in time can; 0 where none is found or none must.
@@ -524,7 +512,7 @@ internal sealed class Repair
                 continue;
             }
 
-            var free = Math.Max(FreeFrom(activity, at), space.ClearFrom(activity, at, paces[activity]));
+            var free = Math.Max(use.FreeFrom(activity, at), space.ClearFrom(activity, at, paces[activity]));
             if (free <= t)
             {
                 return at;
@@ -581,22 +569,6 @@ internal sealed class Repair
         return a.Hours.NextFit(start, minutes, a.Breakable || minutes > frame.LongestOpening[activity]);
     }
 
-    private int FreeFrom(int activity, Placement at)
-    {
-        var free = at.Start;
-        foreach (var demand in frame.Demands[activity])
-        {
-            free = Math.Max(free, use[demand.Resource].FreeFrom(at.Start, at.End, demand.Amount, frame.Capacity[demand.Resource]));
-        }
-
-        foreach (var hold in frame.HoldsFrom[activity])
-        {
-            free = Math.Max(free, use[hold.Resource].FreeFrom(at.Start, Profile.Never, hold.Amount, frame.Capacity[hold.Resource]));
-        }
-
-        return free;
-    }
-
     private void Place(int activity, Placement at)
     {
         foreach (var l in frame.Incoming[activity])
@@ -606,22 +578,18 @@ internal sealed class Repair
 
         placements[activity] = anchors[activity] = at;
         isPlaced[activity] = true;
-        Occupy(activity, at, 1);
+        use.Add(activity, at);
         foreach (var l in frame.ClosingFrom[activity])
         {
             pending[pendingCount++] = l;
         }
 
-        foreach (var hold in frame.HoldsFrom[activity])
-        {
-            use[hold.Resource].Add(at.Start, Profile.Never, hold.Amount);
-        }
-
+        use.Hold(activity, at.Start);
         foreach (var hold in frame.HoldsUntil[activity])
         {
             if (isPlaced[hold.From])
             {
-                use[hold.Resource].Add(Math.Max(placements[hold.From].Start, hold.GivenBackAt(paces[activity], at.End)), Profile.Never, -hold.Amount);
+                use.GiveBack(hold, Math.Max(placements[hold.From].Start, hold.GivenBackAt(paces[activity], at.End)));
             }
         }
 
