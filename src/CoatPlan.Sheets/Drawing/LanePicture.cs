@@ -8,10 +8,8 @@ internal sealed class LanePicture
 {
     private const double Labels = 7.5;
     private const double BarHeight = 7;
-    private const double WindowHeight = 4.5;
     private const double TitleLine = 8;
     private const int MostTitleLines = 3;
-    private const double Pad = 2;
     private const double LeastBar = 0.8;
     private const double HatchStep = 2.2;
 
@@ -23,12 +21,14 @@ internal sealed class LanePicture
     private readonly HourScale scale;
     private readonly double gutter;
     private readonly Func<string, TypeFace, double> measure;
+    private readonly TimelineSpacing spacing;
     private readonly ImmutableArray<string> title;
     private readonly ImmutableArray<(TimelineBar Bar, int Row)> windows;
 
     /// <summary>A lane, ready to be drawn.</summary>
-    public LanePicture(TimelineLane lane, LocalDate day, HourScale scale, double gutter, Func<string, TypeFace, double> measure)
+    public LanePicture(TimelineLane lane, LocalDate day, HourScale scale, double gutter, Func<string, TypeFace, double> measure, TimelineSpacing spacing)
     {
+        this.spacing = spacing;
         this.lane = lane;
         this.day = day;
         this.scale = scale;
@@ -37,7 +37,7 @@ internal sealed class LanePicture
         title = Title();
         windows = Windows();
         var rows = windows.IsEmpty ? 0 : windows.Max(pair => pair.Row) + 1;
-        Height = Math.Max(Labels + BarHeight + (rows * WindowHeight), title.Length * TitleLine) + (2 * Pad);
+        Height = Math.Max(Labels + BarHeight + (rows * spacing.WindowRow), title.Length * TitleLine) + (2 * spacing.Pad);
     }
 
     /// <summary>Its height, points.</summary>
@@ -66,15 +66,15 @@ internal sealed class LanePicture
     public IEnumerable<Mark> At(double top)
     {
         for (var line = 0; line < title.Length; line++)
-            yield return new Lettering(0, top + Pad + 6.5 + (line * TitleLine), title[line], Small);
-        var y = top + Pad + Labels;
+            yield return new Lettering(0, top + spacing.Pad + 6.5 + (line * TitleLine), title[line], Small);
+        var y = top + spacing.Pad + Labels;
         foreach (var mark in lane.Bars.Where(bar => bar.Kind == TimelineKind.Wait).Concat(lane.Bars.Where(IsWork)).SelectMany(bar => Bar(bar.Kind, Left(bar), y, Right(bar) - Left(bar))))
             yield return mark;
         foreach (var mark in Words(y - 1.5))
             yield return mark;
         foreach (var (bar, row) in windows)
         {
-            foreach (var mark in Bar(TimelineKind.Window, Left(bar), y + BarHeight + 0.7 + (row * WindowHeight), Right(bar) - Left(bar)))
+            foreach (var mark in Bar(TimelineKind.Window, Left(bar), y + BarHeight + 0.7 + (row * spacing.WindowRow), Right(bar) - Left(bar)))
                 yield return mark;
         }
     }

@@ -7,8 +7,6 @@ internal sealed class TimelinePictures
 {
     private const double Gutter = 116;
     private const double Ruler = 11;
-    private const double Curves = 33;
-    private const double Space = 4;
     private const double Closed = 0.87;
 
     private static readonly TypeFace Small = new(6.5);
@@ -18,14 +16,17 @@ internal sealed class TimelinePictures
     private readonly Timeline timeline;
     private readonly double width;
     private readonly Func<string, TypeFace, double> measure;
+    private readonly TimelineSpacing spacing;
     private readonly HourScale scale;
 
     /// <summary>The pictures of a timeline.</summary>
     /// <param name="timeline">The timeline.</param>
     /// <param name="width">Their width, points.</param>
     /// <param name="measure">How wide a text is, points.</param>
-    public TimelinePictures(Timeline timeline, double width, Func<string, TypeFace, double> measure)
+    /// <param name="spacing">How much room a day has.</param>
+    public TimelinePictures(Timeline timeline, double width, Func<string, TypeFace, double> measure, TimelineSpacing spacing)
     {
+        this.spacing = spacing;
         this.timeline = timeline;
         this.width = width;
         this.measure = measure;
@@ -55,11 +56,11 @@ internal sealed class TimelinePictures
     public Picture Of(TimelineDay day)
     {
         if (day.Lanes.IsEmpty)
-            return new Picture(width, Ruler + Space, [new Lettering(0, 9, day.Title, Strong)]);
+            return new Picture(width, Ruler + spacing.BetweenDays, [new Lettering(0, 9, day.Title, Strong)]);
 
         var marks = ImmutableArray.CreateBuilder<Mark>();
-        var lanes = day.Lanes.Select(lane => new LanePicture(lane, day.Date, scale, Gutter, measure)).ToArray();
-        var curves = day.Air.Length > 1 ? Curves : 0;
+        var lanes = day.Lanes.Select(lane => new LanePicture(lane, day.Date, scale, Gutter, measure, spacing)).ToArray();
+        var curves = day.Air.Length > 1 ? spacing.Curves : 0;
         var height = Ruler + curves + lanes.Sum(lane => lane.Height);
         Background(marks, day, height);
         marks.Add(new Lettering(0, 8.5, PlanWords.DayAndMonth(day.Date), Strong));
@@ -74,7 +75,7 @@ internal sealed class TimelinePictures
         }
 
         marks.Add(Stroke.Box(Gutter, Ruler, width - Gutter, height - Ruler));
-        return new Picture(width, height + Space, marks.ToImmutable());
+        return new Picture(width, height + spacing.BetweenDays, marks.ToImmutable());
     }
 
     private void Background(ImmutableArray<Mark>.Builder marks, TimelineDay day, double height)
@@ -116,10 +117,10 @@ internal sealed class TimelinePictures
             [
                 .. day.Air.Select(one => (
                     Gutter + (one.At.Date > day.Date ? width - Gutter : scale.At(one.At, day.Date)),
-                    Ruler + Curves - 4 - ((Curves - 8) * (ValueOf(one, of) - low) / span))),
+                    Ruler + spacing.Curves - 4 - ((spacing.Curves - 8) * (ValueOf(one, of) - low) / span))),
             ];
             marks.Add(Line(points, curve));
-            var y = Ruler + 9 + (curve * 10);
+            var y = Ruler + spacing.CurveLine - 1 + (curve * spacing.CurveLine);
             marks.Add(Line([(0, y - 2.5), (16, y - 2.5)], curve));
             marks.Add(new Lettering(19, y, $"{CurveNames[curve].Split(',')[0]} {day.Ranges[curve]}", Small));
         }

@@ -80,7 +80,7 @@ internal static class HtmlBlocks
     // Nobody hears a picture, and on a narrow telephone nobody reads it: the same stands below it in letters.
     private static void Write(StringBuilder page, Timeline timeline)
     {
-        var pictures = new TimelinePictures(timeline, PictureWidth, SvgPicture.WidthOf);
+        var pictures = new TimelinePictures(timeline, PictureWidth, SvgPicture.WidthOf, TimelineSpacing.Roomy);
         page.Append("<div class=\"picture\">\n");
         SvgPicture.Write(page, pictures.Legend());
         foreach (var day in timeline.Days)

@@ -91,11 +91,19 @@ internal static class PdfBlocks
 
     private static void Draw(SheetPen pen, Timeline timeline)
     {
-        var pictures = new TimelinePictures(timeline, pen.Width, pen.WidthOf);
+        var pictures = new TimelinePictures(timeline, pen.Width, pen.WidthOf, TimelineSpacing.Roomy);
         pen.Draw(pictures.Legend());
-        foreach (var day in timeline.Days)
+        var days = timeline.Days.Select(pictures.Of).ToArray();
+        if (days.Sum(day => day.Height) > pen.RoomLeft)
         {
-            var picture = pictures.Of(day);
+            // A weekend is looked at as one picture, if there is any way to have it on one page.
+            var tight = new TimelinePictures(timeline, pen.Width, pen.WidthOf, TimelineSpacing.Tight);
+            var tightDays = timeline.Days.Select(tight.Of).ToArray();
+            days = tightDays.Sum(day => day.Height) <= pen.RoomLeft ? tightDays : days;
+        }
+
+        foreach (var (day, picture) in timeline.Days.Zip(days))
+        {
             pen.Need(picture.Height);
             pen.Mark(day.Title);
             pen.Draw(picture);

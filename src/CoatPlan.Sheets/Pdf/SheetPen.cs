@@ -70,6 +70,9 @@ internal sealed class SheetPen
     /// <summary>Height that a page has for text.</summary>
     public double Room => Bottom - columnTop;
 
+    /// <summary>Height that is left on this page.</summary>
+    public double RoomLeft => Bottom - Y;
+
     private double Bottom { get; set; }
 
     /// <summary>The height of a line.</summary>

@@ -2,6 +2,7 @@ using CoatPlan.Sheets.Content;
 using CoatPlan.Sheets.Drawing;
 using CoatPlan.Sheets.Pdf;
 using CoatPlan.Tests.Plans;
+using UglyToad.PdfPig.Content;
 
 namespace CoatPlan.Tests.Sheets;
 
@@ -76,13 +77,31 @@ public class TimelineSheetTests
             ["Friday 14 May 2027", "Saturday 15 May 2027", "Sunday 16 May 2027", "Monday 17 May 2027 to Wednesday 19 May 2027: no work", "Thursday 20 May 2027"]);
     }
 
-    [Fact]
-    public void The_weekend_lies_across_two_pages_at_most()
+    [Theory]
+    [InlineData(PaperSize.Letter, 792)]
+    [InlineData(PaperSize.A4, 842)]
+    public void The_weekend_is_one_picture(PaperSize paper, double width)
     {
-        var pages = SheetSamples.Pages(TimelineSheet.Of(SheetSamples.Roadster()), PaperSize.Letter);
+        var page = SheetSamples.Pages(TimelineSheet.Of(SheetSamples.Roadster()), paper).ShouldHaveSingleItem();
 
-        pages.Length.ShouldBeInRange(1, 2);
-        pages.ShouldAllBe(page => Math.Abs(page.Width - 792) < 1);
+        page.Width.ShouldBe(width, 1);
+        LineOfCurves(page).ShouldBe(TimelineSpacing.Tight.CurveLine, 0.1);
+    }
+
+    [Fact]
+    public void What_takes_several_pages_anyway_is_not_drawn_tight()
+    {
+        var pages = SheetSamples.Pages(TimelineSheet.Of(SheetSamples.Class()), PaperSize.A4);
+
+        pages.Length.ShouldBeGreaterThan(1);
+        LineOfCurves(pages[0]).ShouldBe(TimelineSpacing.Roomy.CurveLine, 0.1);
+    }
+
+    // From the name of the first curve in the margin to that of the second.
+    private static double LineOfCurves(Page page)
+    {
+        double Baseline(string name) => page.GetWords().First(word => word.Text == name && word.BoundingBox.Left < 60).Letters[0].StartBaseLine.Y;
+        return Baseline("air") - Baseline("metal");
     }
 
     [Fact]
