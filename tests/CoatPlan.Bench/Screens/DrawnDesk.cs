@@ -2,11 +2,8 @@ using System.Collections.Concurrent;
 using System.Diagnostics;
 using CoatPlan.App;
 using CoatPlan.App.Desk;
-using CoatPlan.App.Screens;
-using Terminal.Gui.App;
+using CoatPlan.Tests.Screens;
 using Terminal.Gui.Input;
-using Terminal.Gui.Testing;
-using Terminal.Gui.Time;
 
 namespace CoatPlan.Bench.Screens;
 
@@ -15,30 +12,19 @@ internal sealed class DrawnDesk : IDisposable
 {
     private readonly ConcurrentQueue<Action> handedOver = new();
 
-    private readonly IApplication app;
-
-    private readonly JobDesk desk;
-
-    private readonly Workbench bench;
-
-    private readonly SessionToken session;
+    private readonly HeadlessUi ui;
 
     public DrawnDesk(string job, int width, int height)
     {
-        app = Application.Create(new VirtualTimeProvider());
-        app.Init("ansi");
-        app.Driver!.SetScreenSize(width, height);
-        desk = new JobDesk(JobFile.Unnamed(job), JobSource.Workshop(Sources.Usual), static work => Task.Run(work), handedOver.Enqueue);
-        bench = new Workbench(desk, Palette.Colourless);
-        session = app.Begin(bench)!;
+        ui = new HeadlessUi(JobFile.Unnamed(job), JobSource.Workshop(Sources.Usual), width, height, background: static work => Task.Run(work), foreground: handedOver.Enqueue);
         Frame();
     }
 
     /// <summary>Whether the newest change has no plan yet.</summary>
-    public bool IsPlanning => desk.Planning;
+    public bool IsPlanning => ui.Desk.Planning;
 
     /// <summary>Whether no better plan is being looked for.</summary>
-    public bool IsSettled => !desk.Planning && !desk.Improving;
+    public bool IsSettled => !ui.Desk.Planning && !ui.Desk.Improving;
 
     /// <summary>How long keys and what they drew kept the thread busy so far.</summary>
     public TimeSpan Busy { get; private set; }
@@ -49,8 +35,7 @@ internal sealed class DrawnDesk : IDisposable
     public TimeSpan Press(Key key)
     {
         var (from, busy) = (Stopwatch.GetTimestamp(), ThreadTime.Now);
-        app.InjectKey(key);
-        app.LayoutAndDraw();
+        ui.Press(key);
         var took = Stopwatch.GetElapsedTime(from);
         Busy += ThreadTime.Now - busy ?? took;
         return took;
@@ -63,14 +48,9 @@ internal sealed class DrawnDesk : IDisposable
         var from = Stopwatch.GetTimestamp();
         while (handedOver.TryDequeue(out var work))
             work();
-        app.LayoutAndDraw();
+        ui.Draw();
         return Stopwatch.GetElapsedTime(from);
     }
 
-    public void Dispose()
-    {
-        app.End(session);
-        bench.Dispose();
-        app.Dispose();
-    }
+    public void Dispose() => ui.Dispose();
 }

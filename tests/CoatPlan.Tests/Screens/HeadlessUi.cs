@@ -19,12 +19,13 @@ internal sealed class HeadlessUi : IDisposable
 
     private readonly SessionToken session;
 
-    public HeadlessUi(JobFile file, Workshop workshop, int width = 80, int height = 24, Palette? palette = null)
+    /// <summary>The UI with a job on it. Plans are made at once, unless something runs work elsewhere and hands it over.</summary>
+    public HeadlessUi(JobFile file, Workshop workshop, int width = 80, int height = 24, Palette? palette = null, Action<Action>? background = null, Action<Action>? foreground = null)
     {
         app = Application.Create(time);
         app.Init("ansi");
         app.Driver!.SetScreenSize(width, height);
-        Desk = new JobDesk(file, workshop, static work => work(), static work => work());
+        Desk = new JobDesk(file, workshop, background ?? AtOnce, foreground ?? AtOnce);
         bench = new Workbench(Desk, palette ?? Palette.Colourless);
         session = app.Begin(bench)!;
         TerminalUi.KeepSafe(app, Desk);
@@ -115,6 +116,8 @@ internal sealed class HeadlessUi : IDisposable
         app.Dispose();
     }
 
-    // As the program draws: what stands on the screen already may stay there.
-    private void Draw() => app.LayoutAndDraw();
+    /// <summary>Draws as the program does: what stands on the screen already may stay there.</summary>
+    public void Draw() => app.LayoutAndDraw();
+
+    private static void AtOnce(Action work) => work();
 }
