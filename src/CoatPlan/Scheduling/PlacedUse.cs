@@ -6,33 +6,22 @@ namespace CoatPlan.Scheduling;
 /// <param name="isPlaced">Whether each activity is placed; changed by the owner.</param>
 internal sealed class PlacedUse(Frame frame, Placement[] placements, bool[] isPlaced)
 {
-    private readonly Profile[] use = [.. frame.Capacity.Select(_ => new Profile())];
+    private readonly ResourceProfiles use = new(frame.Capacity);
 
     /// <summary>Nothing is taken.</summary>
-    public void Clear()
-    {
-        foreach (var profile in use)
-        {
-            profile.Clear();
-        }
-    }
+    public void Clear() => use.Clear();
 
     /// <summary>The start itself when there is enough of everything for a placement; otherwise a minute before which no later start has it, <see cref="Profile.Never"/> where
     /// that waits for what is not placed yet.</summary>
     public int FreeFrom(int activity, Placement at)
     {
-        var free = at.Start;
-        foreach (var demand in frame.Demands[activity])
-        {
-            free = Math.Max(free, use[demand.Resource].FreeFrom(at.Start, at.End, demand.Amount, frame.Capacity[demand.Resource]));
-        }
-
+        var free = use.FreeFrom(frame.Demands[activity], at);
         foreach (var h in frame.HoldsFrom[activity])
         {
             var hold = frame.Holds[h];
             var end = HoldEnd(hold, activity, at);
-            free = Math.Max(free, use[hold.Resource].FreeFrom(at.Start, end, AlsoHeld(hold, activity, at, end), frame.Capacity[hold.Resource]));
-            free = Math.Max(free, use[hold.Resource].FreeFrom(at.Start, at.End, hold.Amount + frame.OwnUse(activity, h), frame.Capacity[hold.Resource]));
+            free = Math.Max(free, use.FreeFrom(hold.Resource, at.Start, end, AlsoHeld(hold, activity, at, end)));
+            free = Math.Max(free, use.FreeFrom(hold.Resource, at.Start, at.End, hold.Amount + frame.OwnUse(activity, h)));
         }
 
         return free;
@@ -52,15 +41,11 @@ internal sealed class PlacedUse(Frame frame, Placement[] placements, bool[] isPl
     private void Change(int activity, int sign)
     {
         var at = placements[activity];
-        foreach (var demand in frame.Demands[activity])
-        {
-            use[demand.Resource].Add(at.Start, at.End, sign * demand.Amount);
-        }
-
+        use.Add(frame.Demands[activity], at, sign);
         foreach (var h in frame.HoldsFrom[activity])
         {
             var hold = frame.Holds[h];
-            use[hold.Resource].Add(at.Start, HoldEnd(hold, activity, at), sign * hold.Amount);
+            use.Add(hold.Resource, at.Start, HoldEnd(hold, activity, at), sign * hold.Amount);
         }
 
         foreach (var h in frame.HoldsUntil[activity])
@@ -69,7 +54,7 @@ internal sealed class PlacedUse(Frame frame, Placement[] placements, bool[] isPl
             if (hold.From != activity && isPlaced[hold.From])
             {
                 var givenBack = Math.Max(placements[hold.From].Start, hold.GivenBackAt(at.End));
-                use[hold.Resource].Add(givenBack, Profile.Never, -sign * hold.Amount);
+                use.Add(hold.Resource, givenBack, Profile.Never, -sign * hold.Amount);
             }
         }
     }
