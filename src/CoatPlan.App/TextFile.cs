@@ -19,6 +19,20 @@ internal static class TextFile
     /// <exception cref="BadInputException">It cannot be read, is too large or is no text.</exception>
     public static JobText ReadJob(string path) => Checked(JobText.FromBytes(Bytes(path, JobText.MostBytes + 1), path));
 
+    /// <summary>What a job file holds; null where it is not there or cannot be read.</summary>
+    /// <param name="path">Its path.</param>
+    public static string? JobTextOrNull(string path)
+    {
+        try
+        {
+            return File.Exists(path) ? ReadJob(path).Text : null;
+        }
+        catch (BadInputException)
+        {
+            return null;
+        }
+    }
+
     /// <summary>The text of a job file that comes as a stream.</summary>
     /// <param name="stream">The stream, read to its end or to the limit.</param>
     /// <param name="name">What messages call it.</param>

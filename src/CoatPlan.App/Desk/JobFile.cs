@@ -39,7 +39,7 @@ internal sealed class JobFile : IDisposable
         null, JobText.FromBytes(Encoding.UTF8.GetBytes(text), "new job"), copies is null ? UnsavedCopy.None : UnsavedCopy.OfNewJob(copies));
 
     /// <summary>Whether somebody else changed the file since it was read or written here.</summary>
-    public bool ChangedOnDisk() => Path is { } path && File.Exists(path) && ReadQuietly(path) != Text;
+    public bool ChangedOnDisk() => Path is { } path && File.Exists(path) && TextFile.JobTextOrNull(path) != Text;
 
     /// <summary>Writes the file, whole or not at all, and forgets the copy for a crash.</summary>
     /// <param name="text">Its new content.</param>
@@ -102,16 +102,4 @@ internal sealed class JobFile : IDisposable
 
     /// <summary>Lets go of the copy for a crash; what it holds stays.</summary>
     public void Dispose() => copy.Dispose();
-
-    private static string? ReadQuietly(string path)
-    {
-        try
-        {
-            return TextFile.ReadJob(path).Text;
-        }
-        catch (BadInputException)
-        {
-            return null;
-        }
-    }
 }

@@ -54,6 +54,8 @@ internal sealed class UnsavedCopy : IDisposable
 
         try
         {
+            // The folder may have gone meanwhile, with all that was in it.
+            Directory.CreateDirectory(System.IO.Path.GetDirectoryName(Path)!);
             AtomicFile.Replace(Path, content);
         }
         catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException)
@@ -63,17 +65,7 @@ internal sealed class UnsavedCopy : IDisposable
     }
 
     /// <summary>The work that was left behind; null where there is none that can be read.</summary>
-    public string? Text()
-    {
-        try
-        {
-            return File.Exists(Path) ? TextFile.ReadJob(Path).Text : null;
-        }
-        catch (BadInputException)
-        {
-            return null;
-        }
-    }
+    public string? Text() => Path is null ? null : TextFile.JobTextOrNull(Path);
 
     /// <summary>Throws it away.</summary>
     public void Forget()

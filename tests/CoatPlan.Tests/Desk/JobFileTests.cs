@@ -52,6 +52,18 @@ public sealed class JobFileTests : IDisposable
     }
 
     [Fact]
+    public void Unsaved_work_is_kept_though_the_folder_is_gone()
+    {
+        File.WriteAllText(JobPath, "old");
+        var file = JobFile.Open(JobPath);
+        Directory.Delete(folder, recursive: true);
+
+        file.KeepSafe("in the middle of it");
+
+        file.LeftBehind().ShouldBe("in the middle of it");
+    }
+
+    [Fact]
     public void New_jobs_that_are_open_at_once_keep_a_copy_each()
     {
         var copies = Path.Combine(folder, "copies");
