@@ -26,10 +26,9 @@ public static class Sentences
     /// <param name="step">A step of it.</param>
     public static string Named(Plan plan, PlanStep step)
     {
-        var surfaces = SurfacesOf(plan, step);
         var station = step.Station is { } number ? $"Station {number}: " : "";
         var named = plan.Surfaces.Where(surface => step.Surfaces.Contains(surface.Id)).All(surface => step.Title.Contains(surface.Name, StringComparison.Ordinal));
-        return station + (named ? step.Title : $"{step.Title}: {surfaces}");
+        return station + (named ? step.Title : $"{step.Title}: {SurfacesOf(plan, step)}");
     }
 
     /// <summary>The waits of a step, a sentence each: when it may start at the earliest and at the latest, and why. A step that merely follows another has none.</summary>

@@ -16,17 +16,14 @@ internal sealed class TimelinePictures
     private readonly Timeline timeline;
     private readonly double width;
     private readonly Func<string, TypeFace, double> measure;
-    private readonly TimelineSpacing spacing;
     private readonly HourScale scale;
 
     /// <summary>The pictures of a timeline.</summary>
     /// <param name="timeline">The timeline.</param>
     /// <param name="width">Their width, points.</param>
     /// <param name="measure">How wide a text is, points.</param>
-    /// <param name="spacing">How much room a day has.</param>
-    public TimelinePictures(Timeline timeline, double width, Func<string, TypeFace, double> measure, TimelineSpacing spacing)
+    public TimelinePictures(Timeline timeline, double width, Func<string, TypeFace, double> measure)
     {
-        this.spacing = spacing;
         this.timeline = timeline;
         this.width = width;
         this.measure = measure;
@@ -53,7 +50,9 @@ internal sealed class TimelinePictures
     }
 
     /// <summary>A day.</summary>
-    public Picture Of(TimelineDay day)
+    /// <param name="day">The day.</param>
+    /// <param name="spacing">How much room it has.</param>
+    public Picture Of(TimelineDay day, TimelineSpacing spacing)
     {
         if (day.Lanes.IsEmpty)
             return new Picture(width, Ruler + spacing.BetweenDays, [new Lettering(0, 9, day.Title, Strong)]);
@@ -65,7 +64,7 @@ internal sealed class TimelinePictures
         Background(marks, day, height);
         marks.Add(new Lettering(0, 8.5, PlanWords.DayAndMonth(day.Date), Strong));
         if (curves > 0)
-            Air(marks, day);
+            Air(marks, day, spacing);
         var y = Ruler + curves;
         foreach (var lane in lanes)
         {
@@ -106,7 +105,7 @@ internal sealed class TimelinePictures
         }
     }
 
-    private void Air(ImmutableArray<Mark>.Builder marks, TimelineDay day)
+    private void Air(ImmutableArray<Mark>.Builder marks, TimelineDay day, TimelineSpacing spacing)
     {
         var low = timeline.LowC;
         var span = Math.Max(timeline.HighC - low, 1);

@@ -80,11 +80,11 @@ internal static class HtmlBlocks
     // Nobody hears a picture, and on a narrow telephone nobody reads it: the same stands below it in letters.
     private static void Write(StringBuilder page, Timeline timeline)
     {
-        var pictures = new TimelinePictures(timeline, PictureWidth, SvgPicture.WidthOf, TimelineSpacing.Roomy);
+        var pictures = new TimelinePictures(timeline, PictureWidth, SvgPicture.WidthOf);
         page.Append("<div class=\"picture\">\n");
         SvgPicture.Write(page, pictures.Legend());
         foreach (var day in timeline.Days)
-            SvgPicture.Write(page, pictures.Of(day));
+            SvgPicture.Write(page, pictures.Of(day, TimelineSpacing.Roomy));
         page.Append("</div>\n<details>\n<summary>The same in letters</summary>\n<pre>\n");
         var text = new StringBuilder();
         TextTimeline.Write(text, timeline);

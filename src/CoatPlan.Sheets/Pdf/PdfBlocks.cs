@@ -91,23 +91,25 @@ internal static class PdfBlocks
 
     private static void Draw(SheetPen pen, Timeline timeline)
     {
-        var pictures = new TimelinePictures(timeline, pen.Width, pen.WidthOf, TimelineSpacing.Roomy);
+        var pictures = new TimelinePictures(timeline, pen.Width, pen.WidthOf);
         pen.Draw(pictures.Legend());
-        var days = timeline.Days.Select(pictures.Of).ToArray();
-        if (days.Sum(day => day.Height) > pen.RoomLeft)
-        {
-            // A weekend is looked at as one picture, if there is any way to have it on one page.
-            var tight = new TimelinePictures(timeline, pen.Width, pen.WidthOf, TimelineSpacing.Tight);
-            var tightDays = timeline.Days.Select(tight.Of).ToArray();
-            days = tightDays.Sum(day => day.Height) <= pen.RoomLeft ? tightDays : days;
-        }
-
-        foreach (var (day, picture) in timeline.Days.Zip(days))
+        foreach (var (day, picture) in timeline.Days.Zip(Days(pictures, timeline, pen.RoomLeft)))
         {
             pen.Need(picture.Height);
             pen.Mark(day.Title);
             pen.Draw(picture);
         }
+    }
+
+    // A weekend is looked at as one picture, if there is any way to have it on one page; what takes several anyway is not squeezed.
+    private static Picture[] Days(TimelinePictures pictures, Timeline timeline, double room)
+    {
+        var roomy = Drawn(TimelineSpacing.Roomy);
+        return !Fits(roomy) && Drawn(TimelineSpacing.Tight) is var tight && Fits(tight) ? tight : roomy;
+
+        Picture[] Drawn(TimelineSpacing spacing) => [.. timeline.Days.Select(day => pictures.Of(day, spacing))];
+
+        bool Fits(Picture[] days) => days.Sum(day => day.Height) <= room;
     }
 
     private static void Draw(SheetPen pen, Notice notice)

@@ -94,10 +94,7 @@ internal sealed class Repair
     {
         foreach (var l in frame.ChoicesTo[activity])
         {
-            if (state.Decided[l] == RepairState.Undecided && state.IsPlaced[frame.Links[l].From])
-            {
-                windows.Decide(l, RepairState.Undecided);
-            }
+            windows.DecideWhereDue(l);
         }
 
         // Each round uses up a window of a link, so that there are no more rounds than windows.

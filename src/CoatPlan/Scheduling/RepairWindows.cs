@@ -15,12 +15,17 @@ internal sealed class RepairWindows(RepairFrame frame, RepairState state, Repair
             return true;
         }
 
+        DecideWhereDue(l);
+        return state.IsWanted[activity];
+    }
+
+    /// <summary>Decides on a window of a link that was not decided on, as soon as it can be: when that stands from which its windows are counted.</summary>
+    public void DecideWhereDue(int l)
+    {
         if (state.Decided[l] == RepairState.Undecided && state.IsPlaced[frame.Links[l].From])
         {
             Decide(l, RepairState.Undecided);
         }
-
-        return state.IsWanted[activity];
     }
 
     /// <summary>Decides on a window of a link: the planned one where it can still be met, else of the others the one that lets the later activity start first.</summary>
