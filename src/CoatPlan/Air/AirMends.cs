@@ -33,32 +33,12 @@ internal static class AirMends
             goes.Any(count => count is null) ? null : Pause(sources, [.. goes.Select(count => count!.Value)], room, under));
     }
 
-    /// <summary>Whether sources one after another keep a room under a value in every minute.</summary>
-    internal static bool KeepsUnder(WorkRoom room, ImmutableArray<RoomSource> sources, double under)
-    {
-        var air = new RoomAir(room.RatePerMinute, sources, 1);
-        while (!air.HasNoMoreToCome)
-        {
-            if (!air.IsFed && air.Levels[0] < under * 1e-6)
-            {
-                air.SkipToNextStart();
-                continue;
-            }
-
-            air.Step();
-            if (air.Means[0] >= under)
-                return false;
-        }
-
-        return true;
-    }
-
     /// <summary>The fewest like goes of which one alone, in clean air, stays under; null where even the smallest does not.</summary>
-    private static int? Goes(RoomSource source, WorkRoom room, double under)
+    private static int? Goes(MeasuredSource source, WorkRoom room, double under)
     {
         for (var goes = 1; goes <= MostGoes; goes++)
         {
-            if (KeepsUnder(room, [Part(source, goes, 0)], under))
+            if (RoomCeiling.KeepsUnder(room.RatePerMinute, [Part(source, goes, 0)], under))
                 return goes;
         }
 
@@ -75,16 +55,16 @@ internal static class AirMends
     ];
 
     /// <summary>Least pause, whole minutes, that keeps all goes under when each waits for it; null where a day is not enough.</summary>
-    private static Duration? Pause(ImmutableArray<RoomSource> sources, int[] goes, WorkRoom room, double under)
+    private static Duration? Pause(MeasuredSource[] sources, int[] goes, WorkRoom room, double under)
     {
-        if (!KeepsUnder(room, Spread(sources, goes, LongestPause), under))
+        if (!RoomCeiling.KeepsUnder(room.RatePerMinute, Spread(sources, goes, LongestPause), under))
             return null;
 
         int low = -1, high = LongestPause;
         while (high - low > 1)
         {
             var middle = (low + high) / 2;
-            if (KeepsUnder(room, Spread(sources, goes, middle), under))
+            if (RoomCeiling.KeepsUnder(room.RatePerMinute, Spread(sources, goes, middle), under))
                 high = middle;
             else
                 low = middle;
@@ -94,28 +74,24 @@ internal static class AirMends
     }
 
     /// <summary>The goes one after another: none before its own time, none within the pause after the one before.</summary>
-    private static ImmutableArray<RoomSource> Spread(ImmutableArray<RoomSource> sources, int[] goes, int pause)
+    private static MeasuredSource[] Spread(MeasuredSource[] sources, int[] goes, int pause)
     {
-        var spread = ImmutableArray.CreateBuilder<RoomSource>();
-        var free = int.MinValue;
+        var spread = new MeasuredSource[goes.Sum()];
+        var (at, free) = (0, int.MinValue);
         for (var i = 0; i < sources.Length; i++)
         {
             for (var go = 0; go < goes[i]; go++)
             {
                 var part = Part(sources[i], goes[i], Math.Max(sources[i].First, free));
-                spread.Add(part);
-                free = part.First + part.Minutes + pause;
+                spread[at++] = part;
+                free = part.End + pause;
             }
         }
 
-        return spread.ToImmutable();
+        return spread;
     }
 
     /// <summary>One of so many like goes: its part of the vapour in its part of the time.</summary>
-    private static RoomSource Part(RoomSource whole, int goes, int first) => new(
-        first,
-        Math.Max(1, whole.Minutes / goes),
-        whole.FilmRate,
-        [.. whole.AtOnce.Select(all => all / goes)],
-        [.. whole.FromFilm.Select(all => all / goes)]);
+    private static MeasuredSource Part(MeasuredSource whole, int goes, int first) =>
+        new(first, Math.Max(1, whole.Minutes / goes), whole.FilmRate, whole.AtOnce / goes, whole.FromFilm / goes);
 }

@@ -80,6 +80,33 @@ internal sealed class AirTrace
         return highest / window;
     }
 
+    /// <summary>Highest mean of each solvent over some minutes on end, share of the air, in the order of <see cref="Solvents"/>.</summary>
+    /// <param name="window">Minutes to average over, 1 or more.</param>
+    public double[] HighestMeans(int window)
+    {
+        var (sums, highest) = (new double[Solvents.Length], new double[Solvents.Length]);
+        var first = 0;
+        for (var row = 0; row < minutes.Count; row++)
+        {
+            var added = Row(row);
+            for (var i = 0; i < sums.Length; i++)
+                sums[i] += added[i];
+            for (; minutes[first] <= minutes[row] - window; first++)
+            {
+                var left = Row(first);
+                for (var i = 0; i < sums.Length; i++)
+                    sums[i] -= left[i];
+            }
+
+            for (var i = 0; i < sums.Length; i++)
+                highest[i] = Math.Max(highest[i], sums[i]);
+        }
+
+        for (var i = 0; i < highest.Length; i++)
+            highest[i] /= window;
+        return highest;
+    }
+
     /// <summary>First row at or after a minute; the number of rows where there is none.</summary>
     public int RowFrom(int minute)
     {

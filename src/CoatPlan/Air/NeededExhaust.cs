@@ -46,6 +46,6 @@ internal static class NeededExhaust
         return VolumeFlow.FromCubicMetersPerMinute(Math.Ceiling(high / Step) * Step);
     }
 
-    private static bool IsUnder(WorkRoom room, VolumeFlow removal, ImmutableArray<RoomSource> sources, double under) =>
-        AirMends.KeepsUnder(room with { Removal = removal }, sources, under);
+    private static bool IsUnder(WorkRoom room, VolumeFlow removal, MeasuredSource[] sources, double under) =>
+        RoomCeiling.KeepsUnder((room with { Removal = removal }).RatePerMinute, sources, under);
 }

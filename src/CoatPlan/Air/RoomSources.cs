@@ -24,11 +24,25 @@ internal static class RoomSources
         });
 
     /// <summary>Sources that feed a single measure: a sum over solvents.</summary>
-    public static ImmutableArray<RoomSource> Summed(
-        WorkRoom room, ImmutableArray<DatedRelease> releases, Func<Solvent, double, double> part, LocalDateTime zero) =>
-        Sources(releases, zero, release => (
-            [release.Solvents.Sum(one => part(one.Solvent, Ratios.ShareOf(one.AtOnce, one.Solvent, room)))],
-            [release.Solvents.Sum(one => part(one.Solvent, Ratios.ShareOf(one.FromFilm, one.Solvent, room)))]));
+    public static MeasuredSource[] Summed(
+        WorkRoom room, ImmutableArray<DatedRelease> releases, Func<Solvent, double, double> part, LocalDateTime zero)
+    {
+        var sources = new MeasuredSource[releases.Length];
+        for (var i = 0; i < sources.Length; i++)
+        {
+            double atOnce = 0, fromFilm = 0;
+            foreach (var one in releases[i].Release.Solvents)
+            {
+                atOnce += part(one.Solvent, Ratios.ShareOf(one.AtOnce, one.Solvent, room));
+                fromFilm += part(one.Solvent, Ratios.ShareOf(one.FromFilm, one.Solvent, room));
+            }
+
+            var (first, minutes) = Sprayed(releases[i], zero);
+            sources[i] = new MeasuredSource(first, minutes, FilmRate(releases[i]), atOnce, fromFilm);
+        }
+
+        return sources;
+    }
 
     private static ImmutableArray<RoomSource> Sources(
         ImmutableArray<DatedRelease> releases, LocalDateTime zero,
@@ -37,11 +51,18 @@ internal static class RoomSources
         .. releases.Select(release =>
         {
             var (atOnce, fromFilm) = measures(release.Release);
-            var first = MinuteOf(release.Start, zero);
-            var minutes = Math.Max(1, MinuteOf(release.End, zero) - first);
-            return new RoomSource(first, minutes, 1 / release.Release.FilmTime.TotalMinutes, atOnce, fromFilm);
+            var (first, minutes) = Sprayed(release, zero);
+            return new RoomSource(first, minutes, FilmRate(release), atOnce, fromFilm);
         }),
     ];
+
+    private static (int First, int Minutes) Sprayed(DatedRelease release, LocalDateTime zero)
+    {
+        var first = MinuteOf(release.Start, zero);
+        return (first, Math.Max(1, MinuteOf(release.End, zero) - first));
+    }
+
+    private static double FilmRate(DatedRelease release) => 1 / release.Release.FilmTime.TotalMinutes;
 
     /// <summary>The minute of a time, counted from zero.</summary>
     public static int MinuteOf(LocalDateTime time, LocalDateTime zero) => (int)Period.Between(zero, time, PeriodUnits.Minutes).Minutes;

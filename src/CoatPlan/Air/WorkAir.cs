@@ -40,6 +40,7 @@ public static class WorkAir
     {
         var zero = releases[0].Start;
         var trace = AirTrace.Of(room, releases, zero);
+        var exposures = Exposures(trace);
         var mixture = trace.Sum(Ratios.OfLimit);
         var lel = trace.Sum(Ratios.OfLel);
         var lelShare = figures.Share("lel-share-work").DecimalFractions;
@@ -54,8 +55,8 @@ public static class WorkAir
             ByStep = StepWindows.Of(trace, mixture, lel, releases, zero),
             TwaMixtureRatio = trace.HighestMean(mixture, (int)Ratios.Shift.TotalMinutes),
             PropellantRatio = trace.HighestMean(propellant, 1),
-            ShortLimitsPassed = ShortLimitsPassed(trace),
-            BySolvent = [.. trace.Solvents.Select((_, i) => Exposure(trace, i))],
+            ShortLimitsPassed = ShortLimitsPassed(exposures),
+            BySolvent = exposures,
             CartridgeLoad = Ratio.FromDecimalFractions(trace.HighestMean(forCartridge, 1)),
             BoilsLow = [.. trace.Solvents.Where(solvent => BoilsLow(solvent, lowBoiling)).Select(solvent => solvent.Name)],
             Mends = [.. Mends()],
@@ -71,8 +72,7 @@ public static class WorkAir
         {
             if (Passes(lel, lelShare))
                 yield return AirMends.Of("over-lel", room, exhaustForLel, releases, Ratios.OfLel, lelShare);
-            if (trace.Solvents.Where(solvent => solvent.Idlh is not null).MaxBy(solvent => trace.HighestMean(trace.Sum(OfIdlh(solvent)), 1)) is { } worst
-                && Passes(trace.Sum(OfIdlh(worst)), 1))
+            if (exposures.Where(exposure => exposure.Solvent.Idlh is not null).MaxBy(OverIdlh) is { Solvent: var worst } most && OverIdlh(most) >= 1)
             {
                 yield return AirMends.Of("over-idlh", room, NeededExhaust.For(leaking, releases, OfIdlh(worst), 1), releases, OfIdlh(worst), 1);
             }
@@ -89,14 +89,18 @@ public static class WorkAir
 
     private static bool BoilsLow(Solvent solvent, Temperature limit) => solvent.Propellant || solvent.Boiling <= limit;
 
-    private static SolventExposure Exposure(AirTrace trace, int solvent)
-    {
-        var measure = new double[trace.Minutes.Count];
-        for (var row = 0; row < measure.Length; row++)
-            measure[row] = trace.At(row, solvent);
-        return new SolventExposure(trace.Solvents[solvent], Highest(Moment), Highest(ShortTerm), Highest(Ratios.Shift));
+    private static double OverIdlh(SolventExposure exposure) => exposure.Peak / exposure.Solvent.Idlh!.Share;
 
-        Ratio Highest(Duration over) => Ratio.FromDecimalFractions(trace.HighestMean(measure, (int)over.TotalMinutes));
+    private static ImmutableArray<SolventExposure> Exposures(AirTrace trace)
+    {
+        var (peaks, shortTerms, shifts) = (Highest(Moment), Highest(ShortTerm), Highest(Ratios.Shift));
+        return
+        [
+            .. trace.Solvents.Select((solvent, i) => new SolventExposure(
+                solvent, Ratio.FromDecimalFractions(peaks[i]), Ratio.FromDecimalFractions(shortTerms[i]), Ratio.FromDecimalFractions(shifts[i]))),
+        ];
+
+        double[] Highest(Duration over) => trace.HighestMeans((int)over.TotalMinutes);
     }
 
     private static AirReport WithoutGathering(WorkRoom? room, ImmutableArray<DatedRelease> releases, Figures figures) => new()
@@ -144,29 +148,21 @@ public static class WorkAir
             .Where(solvent => solvent.LowestLongTerm is null).Select(solvent => solvent.Name).Distinct().Order(StringComparer.Ordinal),
     ];
 
-    private static ImmutableArray<ShortLimitPassed> ShortLimitsPassed(AirTrace trace)
+    private static ImmutableArray<ShortLimitPassed> ShortLimitsPassed(ImmutableArray<SolventExposure> exposures)
     {
         var passed = ImmutableArray.CreateBuilder<ShortLimitPassed>();
-        for (var i = 0; i < trace.Solvents.Length; i++)
+        foreach (var exposure in exposures)
         {
-            var solvent = trace.Solvents[i];
-            var own = i;
-            Check(solvent.ShortTerm, ShortTerm);
-            Check(solvent.Ceiling, Moment);
-
-            void Check(ExposureLimit? limit, Duration over)
-            {
-                if (limit is null)
-                    return;
-                var measure = new double[trace.Minutes.Count];
-                for (var row = 0; row < measure.Length; row++)
-                    measure[row] = trace.At(row, own);
-                var mean = trace.HighestMean(measure, (int)over.TotalMinutes);
-                if (mean > limit.Share.DecimalFractions)
-                    passed.Add(new ShortLimitPassed(solvent, over, Ratio.FromDecimalFractions(mean), limit.Share));
-            }
+            Check(exposure.Solvent, exposure.Solvent.ShortTerm, ShortTerm, exposure.ShortTerm);
+            Check(exposure.Solvent, exposure.Solvent.Ceiling, Moment, exposure.Peak);
         }
 
         return passed.ToImmutable();
+
+        void Check(Solvent solvent, ExposureLimit? limit, Duration over, Ratio mean)
+        {
+            if (limit is not null && mean > limit.Share)
+                passed.Add(new ShortLimitPassed(solvent, over, mean, limit.Share));
+        }
     }
 }

@@ -3,7 +3,7 @@ namespace CoatPlan.Vapour;
 /// <summary>The mass balance of a well-mixed room over one minute, solved, not stepped: C′ = steady + fading·e^(−k·t) − λ·C.</summary>
 /// <remarks>
 /// λ is Q/(K·V); k is one over the time constant of a drying film. The textbook balance of a room with a source (C∞ = K·G/Q) is the case without a
-/// fading part. Factors belong to one λ; those of a film to one k beside it.
+/// fading part. Factors belong to one λ; those of a film to one k beside it. With rates and sources counted per stretch they hold for a stretch of any length.
 /// </remarks>
 internal sealed class ExactMinute
 {
@@ -20,7 +20,7 @@ internal sealed class ExactMinute
         ArgumentOutOfRangeException.ThrowIfNegative(ratePerMinute);
         rate = ratePerMinute;
         Kept = Math.Exp(-rate);
-        KeptMean = MeanOfDecay(rate);
+        KeptMean = rate < Small ? Series(rate, 1) : (1 - Kept) / rate;
         SteadyMean = rate < Small ? Series(rate, 2) : (1 - KeptMean) / rate;
     }
 
