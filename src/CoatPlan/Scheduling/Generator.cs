@@ -33,6 +33,7 @@ internal sealed class Generator
     private int[] onlyWindows = [];
     private bool urgentFirst;
     private int placedCount;
+    private Blockage? blockage;
 
     public Generator(Frame frame, GenerationOrder order, Heads heads)
     {
@@ -59,27 +60,21 @@ internal sealed class Generator
         Stuck,
     }
 
-    /// <summary>Why the last run came to a stop; null when it placed everything or was cut off.</summary>
-    public Blockage? Blockage { get; private set; }
-
-    /// <summary>What the last run placed.</summary>
-    public IReadOnlyList<Placement> Placements => placements;
-
-    public ImmutableArray<Placement?> Placed => [.. Enumerable.Range(0, frame.Count).Select(i => isPlaced[i] && !choices.IsSkipped(i) ? placements[i] : (Placement?)null)];
-
-    public int PlacedCount => placedCount;
-
     /// <summary>Generates one schedule.</summary>
-    /// <param name="priority">For each activity its rank; of those that can be placed next, the lowest is.</param>
-    /// <param name="onlyWindow">For each link the one window to use, or as in <see cref="Candidate"/> whichever gives the earliest start.</param>
+    /// <param name="from">The order in which activities are taken, and the windows that are used.</param>
     /// <param name="cutOff">The run is given up as soon as something ends after this minute.</param>
     /// <param name="urgentFirst">Whether what has a window that is closing comes before everything else.</param>
-    /// <returns>Whether everything was placed.</returns>
-    public bool Run(int[] priority, int[] onlyWindow, int cutOff, bool urgentFirst = false)
+    public Generated Generate(Candidate from, int cutOff, bool urgentFirst) =>
+        Run(from.Ranks, from.Windows, cutOff, urgentFirst) ? new Generated { Schedule = ToSchedule() }
+        : blockage is null ? new Generated()
+        : new Generated { Blockage = blockage, Placed = Placed(), PlacedCount = placedCount };
+
+    // Whether everything was placed.
+    private bool Run(int[] priority, int[] onlyWindow, int cutOff, bool isUrgentFirst)
     {
         ranks = priority;
         onlyWindows = onlyWindow;
-        this.urgentFirst = urgentFirst;
+        urgentFirst = isUrgentFirst;
         Reset();
 
         var budget = 100 + (10 * frame.Count);
@@ -87,7 +82,7 @@ internal sealed class Generator
         {
             if (!ready.TryTake(out var activity))
             {
-                Blockage ??= HeldUp();
+                blockage ??= HeldUp();
                 return false;
             }
 
@@ -114,7 +109,7 @@ internal sealed class Generator
 
             if (step == Step.Unscheduled && --budget < 0)
             {
-                Blockage = new Blockage(
+                blockage = new Blockage(
                     frame.IdOf(activity), new Reason(ReasonKind.Together), Math.Max(floors[activity], heads[activity].Start), frame.Horizon);
                 return false;
             }
@@ -123,7 +118,10 @@ internal sealed class Generator
         return true;
     }
 
-    public Schedule ToSchedule()
+    private ImmutableArray<Placement?> Placed() =>
+        [.. Enumerable.Range(0, frame.Count).Select(i => isPlaced[i] && !choices.IsSkipped(i) ? placements[i] : (Placement?)null)];
+
+    private Schedule ToSchedule()
     {
         var inUse = new int[frame.Links.Length];
         for (var l = 0; l < inUse.Length; l++)
@@ -148,7 +146,7 @@ internal sealed class Generator
         Array.Fill(windows, -1);
         order.Leaders.CopyTo(missing, 0);
         choices.Clear();
-        Blockage = null;
+        blockage = null;
         placedCount = 0;
         for (var i = 0; i < frame.Count; i++)
         {
@@ -446,15 +444,15 @@ internal sealed class Generator
     {
         var link = frame.Links[l];
         var anchor = link.From;
-        var blockage = Explain.MissedWindow(frame, activity, l, start);
+        var why = Explain.MissedWindow(frame, activity, l, start);
         if (frame.IsFixed[anchor])
         {
-            return Stuck(blockage);
+            return Stuck(why);
         }
 
         var addedWork = frame.Incoming[anchor].Where(i => windows[i] >= 0).Sum(i => frame.Links[i].Windows[windows[i]].AddedWork);
         var needed = Windows.AnchorFor(frame, link, placements[anchor].Start + 1, start, onlyWindows[l], addedWork);
-        return Push(activity, anchor, needed, blockage);
+        return Push(activity, anchor, needed, why);
     }
 
     private Step PushFollower(int activity, int l, Placement at)
@@ -470,11 +468,11 @@ internal sealed class Generator
         return Push(activity, link.To, needed, new Blockage(frame.IdOf(activity), reason, at.Start, frame.Horizon));
     }
 
-    private Step Push(int activity, int other, int needed, Blockage blockage)
+    private Step Push(int activity, int other, int needed, Blockage why)
     {
         if (frame.First(other, Math.Max(needed, placements[other].Start + 1)) is not { } later)
         {
-            return Stuck(blockage);
+            return Stuck(why);
         }
 
         floors[other] = later.Start;
@@ -592,9 +590,9 @@ internal sealed class Generator
         }
     }
 
-    private Step Stuck(Blockage blockage)
+    private Step Stuck(Blockage why)
     {
-        Blockage = blockage;
+        blockage = why;
         return Step.Stuck;
     }
 

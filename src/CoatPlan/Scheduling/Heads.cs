@@ -7,11 +7,13 @@ namespace CoatPlan.Scheduling;
 internal sealed class Heads
 {
     private readonly Frame frame;
+    private readonly GenerationOrder order;
     private readonly Placement[] earliest;
 
-    private Heads(Frame frame)
+    private Heads(Frame frame, GenerationOrder order)
     {
         this.frame = frame;
+        this.order = order;
         earliest = new Placement[frame.Count];
     }
 
@@ -23,9 +25,12 @@ internal sealed class Heads
     /// <summary>The latest of the earliest ends.</summary>
     public int Finish { get; private set; }
 
-    public static Heads Of(Frame frame)
+    /// <summary>The earliest placements of a network.</summary>
+    /// <param name="frame">The network.</param>
+    /// <param name="order">Of the network; most activities are raised once where each comes after those it waits for.</param>
+    public static Heads Of(Frame frame, GenerationOrder order)
     {
-        var heads = new Heads(frame);
+        var heads = new Heads(frame, order);
         heads.Raise();
         for (var i = 0; i < frame.Count; i++)
         {
@@ -53,7 +58,7 @@ internal sealed class Heads
             earliest[i] = first;
         }
 
-        var waiting = new Queue<int>(Enumerable.Range(0, frame.Count));
+        var waiting = new Queue<int>(order.Sequence);
         var isWaiting = new bool[frame.Count];
         Array.Fill(isWaiting, true);
 

@@ -78,28 +78,48 @@ internal sealed class LocalSearch
     /// <returns>How many passes were made.</returns>
     public int TryRules(int passes)
     {
-        var made = 0;
+        var runs = new List<(Candidate From, bool UrgentFirst)>();
         foreach (var ranks in Ranks.ByRules(frame, order, heads))
         {
-            if (closes && made < passes)
+            if (closes && runs.Count < passes)
             {
                 // Every other rule does without last resorts first.
                 starts.Add(new Candidate(ranks, starts.Count % 4 == 0 ? noLastResort : anyWindow));
-                Try(starts[^1], urgentFirst: true);
-                made++;
+                runs.Add((starts[^1], true));
             }
 
-            if (made == passes)
+            if (runs.Count == passes)
             {
                 break;
             }
 
             starts.Add(new Candidate(ranks, anyWindow));
-            Try(starts[^1], urgentFirst: false);
-            made++;
+            runs.Add((starts[^1], false));
         }
 
-        return made;
+        // No rule's run depends on another's: how far one gets before it is given up is all that the order in time decides.
+        var generated = new Generated[runs.Count];
+        var finish = int.MaxValue;
+        Parallel.Invoke(() => Generate(generator, 0), () => Generate(new Generator(frame, order, heads), 1));
+        for (var run = 0; run < runs.Count; run++)
+        {
+            Take(generated[run], runs[run].From);
+        }
+
+        return runs.Count;
+
+        void Generate(Generator own, int first)
+        {
+            for (var run = first; run < runs.Count; run += 2)
+            {
+                var (from, urgentFirst) = runs[run];
+                generated[run] = own.Generate(from, Volatile.Read(ref finish), urgentFirst);
+                if (generated[run].Schedule is { } schedule)
+                {
+                    Lower(ref finish, schedule.Finish);
+                }
+            }
+        }
     }
 
     /// <summary>Up to so many passes that change the best order a little, or at random while there is none; it ends when the finish has come down to a bound.</summary>
@@ -158,17 +178,34 @@ internal sealed class LocalSearch
 
     private bool IsUrgentFirst() => closes && draws.Below(2) == 0;
 
-    private void Try(Candidate candidate, bool urgentFirst)
+    private void Try(Candidate candidate, bool urgentFirst) =>
+        Take(generator.Generate(candidate, Best is null ? int.MaxValue : here.Worth.Finish, urgentFirst), candidate);
+
+    private void Take(Generated generated, Candidate from)
     {
-        if (generator.Run(candidate.Ranks, candidate.Windows, Best is null ? int.MaxValue : here.Worth.Finish, urgentFirst))
+        if (generated.Schedule is { } schedule)
         {
-            Consider(generator.ToSchedule(), candidate);
+            Consider(schedule, from);
         }
-        else if (Best is null && generator.Blockage is not null && generator.PlacedCount > mostPlaced)
+        else if (Best is null && generated.Blockage is not null && generated.PlacedCount > mostPlaced)
         {
-            mostPlaced = generator.PlacedCount;
-            Blockage = generator.Blockage;
-            Placed = generator.Placed;
+            mostPlaced = generated.PlacedCount;
+            Blockage = generated.Blockage;
+            Placed = generated.Placed;
+        }
+    }
+
+    private static void Lower(ref int finish, int to)
+    {
+        for (var known = Volatile.Read(ref finish); to < known;)
+        {
+            var before = Interlocked.CompareExchange(ref finish, to, known);
+            if (before == known)
+            {
+                return;
+            }
+
+            known = before;
         }
     }
 
@@ -216,12 +253,11 @@ internal sealed class LocalSearch
 
     private bool LandsOn(Candidate candidate)
     {
-        if (!generator.Run(candidate.Ranks, candidate.Windows, int.MaxValue, IsUrgentFirst()))
+        if (generator.Generate(candidate, int.MaxValue, IsUrgentFirst()).Schedule is not { } schedule)
         {
             return false;
         }
 
-        var schedule = generator.ToSchedule();
         Stand(schedule, candidate, Worth.Of(schedule, prefers ? preference : null));
         return true;
     }

@@ -22,7 +22,8 @@ public static class Scheduler
         }
 
         var frame = new Frame(network);
-        var heads = Heads.Of(frame);
+        var order = GenerationOrder.Of(frame);
+        var heads = Heads.Of(frame, order);
         if (Contradiction.In(frame) is { } contradiction)
         {
             return Impossible(frame, contradiction, 0);
@@ -38,7 +39,7 @@ public static class Scheduler
             return Impossible(frame, overload, load.Minute);
         }
 
-        return Search.Run(frame, heads, Math.Max(heads.Finish, load.Minute), effort, preference);
+        return Search.Run(frame, order, heads, Math.Max(heads.Finish, load.Minute), effort, preference);
     }
 
     /// <summary>A minute before which no schedule finishes; the horizon where none does.</summary>
@@ -49,7 +50,7 @@ public static class Scheduler
     {
         ArgumentNullException.ThrowIfNull(network);
         var frame = new Frame(network);
-        var heads = Heads.Of(frame);
+        var heads = Heads.Of(frame, GenerationOrder.Of(frame));
         return heads.Blockage is null ? Math.Min(network.Horizon, Math.Max(heads.Finish, LoadBound.Of(frame, heads, load).Minute)) : network.Horizon;
     }
 

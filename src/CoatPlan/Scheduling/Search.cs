@@ -18,9 +18,9 @@ internal static class Search
     // A contradiction takes longer where there is more to look at; then fewer are worth their time.
     private const int StepsPerNode = 1000;
 
-    public static Outcome Run(Frame frame, Heads heads, int lowerBound, Effort effort, Func<Schedule, long>? preference)
+    public static Outcome Run(Frame frame, GenerationOrder order, Heads heads, int lowerBound, Effort effort, Func<Schedule, long>? preference)
     {
-        var local = new LocalSearch(frame, GenerationOrder.Of(frame), heads, preference);
+        var local = new LocalSearch(frame, order, heads, preference);
         var passes = LocalSearch.PassesFor(frame.Count, effort.Passes);
         var share = passes / ShareBefore;
         passes -= local.TryRules(Math.Min(effort.Passes, Math.Clamp(passes, LeastRules, 2 * Ranks.RuleCount)));
