@@ -5,10 +5,9 @@ namespace CoatPlan.Scheduling;
 internal static class Components
 {
     /// <summary>A number for each node, the same for two nodes exactly when each can be reached from the other.</summary>
-    public static int[] Of(int count, IEnumerable<(int From, int To)> edges)
+    public static int[] Of(Edges edges)
     {
-        var next = edges.OrderBy(e => e.From).ThenBy(e => e.To).ToLookup(e => e.From, e => e.To);
-        var targets = Enumerable.Range(0, count).Select(i => next[i].ToArray()).ToArray();
+        var count = edges.Count;
         var order = new int[count];
         var low = new int[count];
         var component = new int[count];
@@ -29,6 +28,7 @@ internal static class Components
             while (path.TryPop(out var step))
             {
                 var (node, edge) = step;
+                var targets = edges.From(node);
                 if (edge == 0)
                 {
                     order[node] = low[node] = ++visited;
@@ -36,12 +36,12 @@ internal static class Components
                 }
                 else
                 {
-                    low[node] = Math.Min(low[node], low[targets[node][edge - 1]]);
+                    low[node] = Math.Min(low[node], low[targets[edge - 1]]);
                 }
 
-                while (edge < targets[node].Length)
+                while (edge < targets.Length)
                 {
-                    var target = targets[node][edge++];
+                    var target = targets[edge++];
                     if (order[target] == 0)
                     {
                         path.Push((node, edge));

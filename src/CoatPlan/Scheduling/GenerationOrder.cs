@@ -21,8 +21,8 @@ internal sealed class GenerationOrder
 
     public static GenerationOrder Of(Frame frame)
     {
-        var edges = new HashSet<(int From, int To)>();
-        var ties = new HashSet<(int From, int To)>();
+        var edges = new List<(int From, int To)>();
+        var ties = new List<(int From, int To)>();
         foreach (var link in frame.Links)
         {
             if (link.From == link.To)
@@ -48,25 +48,21 @@ internal sealed class GenerationOrder
         }
 
         // "No earlier than" both ways round means "together"; such ties, and any that would close a cycle, put nobody first.
-        var component = Components.Of(frame.Count, edges.Concat(ties));
-        edges.UnionWith(ties.Where(t => component[t.From] != component[t.To]));
-
-        return Break(frame.Count, edges);
+        var component = Components.Of(Edges.Of(frame.Count, [.. edges, .. ties]));
+        edges.AddRange(ties.Where(t => component[t.From] != component[t.To]));
+        return Break(Edges.Of(frame.Count, edges));
     }
 
-    private static GenerationOrder Break(int count, HashSet<(int From, int To)> edges)
+    private static GenerationOrder Break(Edges edges)
     {
-        var followers = new List<int>[count];
+        var count = edges.Count;
+        var missing = new int[count];
         for (var i = 0; i < count; i++)
         {
-            followers[i] = [];
-        }
-
-        var missing = new int[count];
-        foreach (var (from, to) in edges.OrderBy(e => e.From).ThenBy(e => e.To))
-        {
-            followers[from].Add(to);
-            missing[to]++;
+            foreach (var follower in edges.From(i))
+            {
+                missing[follower]++;
+            }
         }
 
         var sequence = new List<int>(count);
@@ -78,7 +74,7 @@ internal sealed class GenerationOrder
             {
                 done[i] = true;
                 sequence.Add(i);
-                foreach (var follower in followers[i])
+                foreach (var follower in edges.From(i))
                 {
                     if (--missing[follower] == 0 && !done[follower])
                     {
@@ -106,15 +102,23 @@ internal sealed class GenerationOrder
         }
 
         var leaders = new int[count];
+        var followers = new int[count][];
+        var kept = new List<int>();
         for (var i = 0; i < count; i++)
         {
-            followers[i].RemoveAll(f => position[f] <= position[i]);
-            foreach (var follower in followers[i])
+            kept.Clear();
+            foreach (var follower in edges.From(i))
             {
-                leaders[follower]++;
+                if (position[follower] > position[i])
+                {
+                    kept.Add(follower);
+                    leaders[follower]++;
+                }
             }
+
+            followers[i] = [.. kept];
         }
 
-        return new GenerationOrder([.. followers.Select(f => f.ToArray())], leaders, [.. sequence]);
+        return new GenerationOrder(followers, leaders, [.. sequence]);
     }
 }

@@ -86,15 +86,29 @@ internal sealed record KeptOrder(int Before, int After, Func<int, int>? Gone)
             foreach (var (avoider, exceptKey) in avoiders)
             {
                 var first = FirstFrom(leaverStarts, placements[avoider].End);
-                var following = leavers.Skip(first).Take(Sight).Where(l => l.Activity != avoider && l.Presence.Key != exceptKey);
-                orders.AddRange(following.Take(Followers).Select(l => new KeptOrder(avoider, l.Activity, null)));
+                var until = Math.Min(leavers.Length, first + Sight);
+                for (var (l, following) = (first, 0); l < until && following < Followers; l++)
+                {
+                    if (leavers[l].Activity != avoider && leavers[l].Presence.Key != exceptKey)
+                    {
+                        orders.Add(new KeptOrder(avoider, leavers[l].Activity, null));
+                        following++;
+                    }
+                }
             }
 
             foreach (var (leaver, presence) in leavers)
             {
                 var first = FirstFrom(avoiderStarts, Frame.GoneAt(presence, placements[leaver].End));
-                var following = avoiders.Skip(first).Take(Sight).Where(a => a.Activity != leaver && a.ExceptKey != presence.Key);
-                orders.AddRange(following.Take(Followers).Select(a => new KeptOrder(leaver, a.Activity, presence.Until)));
+                var until = Math.Min(avoiders.Length, first + Sight);
+                for (var (a, following) = (first, 0); a < until && following < Followers; a++)
+                {
+                    if (avoiders[a].Activity != leaver && avoiders[a].ExceptKey != presence.Key)
+                    {
+                        orders.Add(new KeptOrder(leaver, avoiders[a].Activity, presence.Until));
+                        following++;
+                    }
+                }
             }
         }
     }

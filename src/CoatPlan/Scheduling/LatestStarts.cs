@@ -8,6 +8,7 @@ internal sealed class LatestStarts
 {
     private readonly Scheduled scheduled;
     private readonly Frame frame;
+    private readonly int finish;
     private readonly Placement[] latest;
     private readonly List<KeptOrder>[] kept;
     private readonly List<int>[] keptBy;
@@ -16,6 +17,7 @@ internal sealed class LatestStarts
     {
         this.scheduled = scheduled;
         frame = scheduled.Frame;
+        finish = scheduled.Schedule.Finish;
         latest = [.. scheduled.Schedule.Placements];
         kept = [.. Enumerable.Range(0, frame.Count).Select(_ => new List<KeptOrder>())];
         keptBy = [.. Enumerable.Range(0, frame.Count).Select(_ => new List<int>())];
@@ -35,46 +37,59 @@ internal sealed class LatestStarts
 
     private void Lower()
     {
-        var finish = scheduled.Schedule.Finish;
         for (var i = 0; i < frame.Count; i++)
         {
-            if (!frame.IsFixed[i])
-            {
-                latest[i] = Last(i, finish, at => at.End <= finish);
-            }
+            latest[i] = frame.IsFixed[i] ? latest[i] : new Placement(finish, finish);
         }
 
         // What the schedule starts last comes first, so that most need be looked at once.
         var waiting = new Queue<int>(Enumerable.Range(0, frame.Count).OrderByDescending(i => scheduled.Schedule.Placements[i].Start));
         var isWaiting = new bool[frame.Count];
         Array.Fill(isWaiting, true);
+        var isLowered = new bool[frame.Count];
         while (waiting.TryDequeue(out var i))
         {
             isWaiting[i] = false;
-            if (frame.IsFixed[i] || Permits(i, latest[i]))
+            if (frame.IsFixed[i] || (isLowered[i] && Permits(i, latest[i])))
             {
                 continue;
             }
 
-            latest[i] = Last(i, latest[i].Start - 1, at => Permits(i, at));
-            foreach (var neighbour in Neighbours(i))
+            latest[i] = Last(i, isLowered[i] ? latest[i].Start - 1 : finish);
+            isLowered[i] = true;
+            foreach (var l in frame.Incoming[i])
             {
-                if (!isWaiting[neighbour])
-                {
-                    isWaiting[neighbour] = true;
-                    waiting.Enqueue(neighbour);
-                }
+                Look(frame.Links[l].From);
+            }
+
+            foreach (var l in frame.Outgoing[i])
+            {
+                Look(frame.Links[l].To);
+            }
+
+            foreach (var before in keptBy[i])
+            {
+                Look(before);
+            }
+        }
+
+        void Look(int neighbour)
+        {
+            if (!isWaiting[neighbour])
+            {
+                isWaiting[neighbour] = true;
+                waiting.Enqueue(neighbour);
             }
         }
     }
 
-    private IEnumerable<int> Neighbours(int activity) =>
-        frame.Incoming[activity].Select(l => frame.Links[l].From)
-            .Concat(frame.Outgoing[activity].Select(l => frame.Links[l].To))
-            .Concat(keptBy[activity]);
-
     private bool Permits(int activity, Placement at)
     {
+        if (at.End > finish)
+        {
+            return false;
+        }
+
         foreach (var l in frame.Outgoing[activity])
         {
             if (scheduled.InUse(l) is { } window && window.Least.After(at) > latest[frame.Links[l].To].Start)
@@ -103,25 +118,41 @@ internal sealed class LatestStarts
     }
 
     // The latest placement up to a start that is permitted. What is permitted stays so for every earlier start, down to the schedule's own.
-    private Placement Last(int activity, int upTo, Func<Placement, bool> isPermitted)
+    private Placement Last(int activity, int upTo)
     {
         var last = scheduled.Schedule.Placements[activity];
         var permitted = last.Start;
-        var tooLate = Math.Max(permitted, upTo) + 1;
-        while (tooLate - permitted > 1)
+        var tooLate = Math.Max(permitted, Bounded(activity, upTo)) + 1;
+        // Most are as late as what follows lets them be, and that is the first place to look.
+        for (var look = tooLate - 1; tooLate - permitted > 1; look = permitted + ((tooLate - permitted) / 2))
         {
-            var middle = permitted + ((tooLate - permitted) / 2);
-            if (frame.First(activity, middle, scheduled.AddedWork[activity]) is { } at && at.Start < tooLate && isPermitted(at))
+            if (frame.First(activity, look, scheduled.AddedWork[activity]) is { } at && at.Start < tooLate && Permits(activity, at))
             {
                 last = at;
-                permitted = Math.Max(middle, at.Start);
+                permitted = Math.Max(look, at.Start);
             }
             else
             {
-                tooLate = middle;
+                tooLate = look;
             }
         }
 
         return last;
+    }
+
+    // No later than what follows at a constant distance permits, whatever the calendar says of the work.
+    private int Bounded(int activity, int upTo)
+    {
+        var work = frame.Work[activity] + scheduled.AddedWork[activity];
+        var bound = Math.Min(upTo, finish - work);
+        foreach (var l in frame.Outgoing[activity])
+        {
+            if (scheduled.InUse(l)?.Least is { Moment: null } least)
+            {
+                bound = Math.Min(bound, latest[frame.Links[l].To].Start - least.Minutes - (least.Anchor == Anchor.End ? work : 0));
+            }
+        }
+
+        return bound;
     }
 }

@@ -11,5 +11,17 @@ public sealed record Schedule(ImmutableArray<Placement> Placements, ImmutableArr
     public ImmutableArray<bool> Skipped { get; init; } = [];
 
     /// <summary>The latest end of all, 0 for a network without activities.</summary>
-    public int Finish => Placements.IsEmpty ? 0 : Placements.Max(p => p.End);
+    public int Finish
+    {
+        get
+        {
+            var finish = Placements.IsEmpty ? 0 : int.MinValue;
+            foreach (var placement in Placements)
+            {
+                finish = Math.Max(finish, placement.End);
+            }
+
+            return finish;
+        }
+    }
 }
