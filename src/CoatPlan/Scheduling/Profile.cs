@@ -9,6 +9,9 @@ internal sealed class Profile
     // Most of what is moved is a few steps at the end, and a loop is over before a block move has begun.
     private const int ShortMove = 24;
 
+    // So many steps from the end are looked at one by one before the rest is halved.
+    private const int Nearby = 6;
+
     private Step[] steps = new Step[16];
     private int count;
 
@@ -68,8 +71,18 @@ internal sealed class Profile
 
     private int StepAt(int time)
     {
+        // Work is mostly placed at the end of what is there already.
+        var last = count - 1;
+        for (var look = Math.Max(0, last - Nearby); last > look; last--)
+        {
+            if (steps[last].Time <= time)
+            {
+                return last;
+            }
+        }
+
         var low = 0;
-        var high = count - 1;
+        var high = last;
         while (low < high)
         {
             var middle = (low + high + 1) >>> 1;

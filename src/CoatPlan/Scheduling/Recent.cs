@@ -3,7 +3,7 @@ namespace CoatPlan.Scheduling;
 /// <summary>A function of a minute with its latest answers kept, as many as have a place: for questions that come in thousands around the same minutes.</summary>
 internal sealed class Recent(Func<int, int> function)
 {
-    private const int Places = 1024;
+    private const int Places = 256;
 
     // Minute and answer in one, so that a look is at one place in memory.
     private readonly (int Minute, int Answer)[] known = Unasked();
