@@ -25,7 +25,7 @@ internal static class JobSource
         var (name, text, file) = path == StandardInput
             ? (StandardInputName, FromInput(surroundings), (string?)null)
             : (path, TextFile.ReadJob(path), path);
-        var reading = workshop.Read(text.Text, name, file);
+        var reading = workshop.Read(text.Text, name, file, null);
         return reading.Ready is { } ready ? new OpenedJob(name, ready) : throw Wrong(reading.Problems);
     }
 
@@ -37,7 +37,7 @@ internal static class JobSource
         var trade = Trade(sources.Presets);
         return new Workshop(
             trade,
-            (text, name, file) => JobIntake.Read(text, name, trade, forecast => ForecastFile.Read(file, forecast, sources.Hours)),
+            (text, name, file, before) => JobIntake.Read(text, name, trade, forecast => ForecastFile.Read(file, forecast, sources.Hours), before),
             static ready => PlannedJob.Of(ready, SearchDepth.Quick),
             static ready => PlannedJob.Of(ready, SearchDepth.Full));
     }

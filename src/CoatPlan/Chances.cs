@@ -47,7 +47,7 @@ public static class Chances
             Finish90 = FinishOf(finishes, NineOfTen, ready.Job),
             Cans = [.. plan.Supplies.SelectMany(supply => supply.Covered.Select(covered => new ChanceCans(supply.Product, covered.Cans, covered.Share)))],
             Costly = drawn.Costs(),
-            Buys = [.. tried.Select(bought => Buy(bought.What, new ReadyJob(bought.Job, ready.Labels, ready.Forecast, ready.Trade), arranged, asked, report, cancel))],
+            Buys = [.. tried.Select(bought => Buy(bought.What, ready.With(bought.Job), arranged, asked, report, cancel))],
         };
     }
 

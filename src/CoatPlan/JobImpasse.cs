@@ -41,7 +41,7 @@ internal static class JobImpasse
         var surfaces = SurfaceAreas.Measure(ask.Job, trade.Catalogue);
         var sequence = PrepSequence.Build(ask.Job, trade.Catalogue, ask.Labels, surfaces, trade.Prep);
         var coats = PaintWork.Of(ask.Job, surfaces, ask.Labels, trade.Catalogue);
-        return Of(Timetabling.Settle(ask.Job, sequence, coats, climate, trade.Catalogue, SearchDepth.Quick), sequence, coats);
+        return Of(Timetabling.Settle(ask.Job, sequence, coats, new AirAround(climate, ask.Job, trade.Catalogue), trade.Catalogue, SearchDepth.Quick), sequence, coats);
     }
 
     private static Trial Of(Settled settled, Sequence sequence, Coats coats) =>

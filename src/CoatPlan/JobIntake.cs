@@ -13,31 +13,59 @@ public static class JobIntake
     /// <param name="fileName">Its name, as problems shall call it.</param>
     /// <param name="trade">What the trade knows.</param>
     /// <param name="readForecast">From the path of a forecast, as the job writes it, to its text or why it cannot be read; not called for other weather.</param>
-    public static IntakeResult Read(string text, string fileName, Trade trade, Func<string, FileText> readForecast)
+    /// <param name="before">The job before a change of its text: what the change leaves as it is need not be worked out again. Null for none; the plan is the same.</param>
+    public static IntakeResult Read(string text, string fileName, Trade trade, Func<string, FileText> readForecast, ReadyJob? before = null)
     {
         ArgumentNullException.ThrowIfNull(trade);
         ArgumentNullException.ThrowIfNull(readForecast);
 
         var reading = JobReader.Read(text, fileName, trade.Catalogue.Vocabulary);
-        if (reading.Job is not { } job)
+        if (reading.Job is not { } read)
             return new IntakeResult(null, reading.Problems);
 
-        var labels = Labels.Resolve(job, trade.Catalogue, fileName);
-        var forecast = Forecast(job.Place.Weather, fileName, readForecast);
+        before = before?.Sections is not null && ReferenceEquals(before.Trade, trade) ? before : null;
+        var job = before is null ? read : Unchanged(read, reading.Sections!, before);
+        var labels = before is not null && job.Products == before.Job.Products && job.TestPanels == before.Job.TestPanels
+            ? new LabelsReading(before.Labels, [])
+            : Labels.Resolve(job, trade.Catalogue, fileName);
+        var (forecast, forecastText) = Forecast(job.Place.Weather, fileName, readForecast, before);
         ImmutableArray<Problem> problems = [.. labels.Problems, .. forecast.Problems];
         return labels.Labels is { } known && problems.IsEmpty
-            ? new IntakeResult(new ReadyJob(job, known, forecast.Forecast, trade), [])
+            ? new IntakeResult(new ReadyJob(job, known, forecast.Forecast, trade, before) { Sections = reading.Sections, ForecastText = forecastText }, [])
             : new IntakeResult(null, problems);
     }
 
-    private static ForecastReading Forecast(Weather weather, string fileName, Func<string, FileText> readForecast)
+    // What stands in the file as it did is the very object that was read before: two jobs can then be compared part by part.
+    private static Job Unchanged(Job read, JobSections sections, ReadyJob before)
+    {
+        var was = before.Job;
+        return read with
+        {
+            Place = IsAsBefore("place") ? was.Place : read.Place,
+            Crew = IsAsBefore("crew") ? was.Crew : read.Crew,
+            Products = IsAsBefore("products") ? was.Products : read.Products,
+            Systems = IsAsBefore("systems") ? was.Systems : read.Systems,
+            Surfaces = IsAsBefore("surfaces") ? was.Surfaces : read.Surfaces,
+            Have = IsAsBefore("have") ? was.Have : read.Have,
+            TestPanels = IsAsBefore("test-panels") ? was.TestPanels : read.TestPanels,
+            Prices = IsAsBefore("prices") ? was.Prices : read.Prices,
+            Checks = IsAsBefore("checks") ? was.Checks : read.Checks,
+        };
+
+        bool IsAsBefore(string key) => sections.IsAsIn(before.Sections!, key);
+    }
+
+    private static (ForecastReading Reading, string? Text) Forecast(Weather weather, string fileName, Func<string, FileText> readForecast, ReadyJob? before)
     {
         if (weather is not HourlyWeather hourly)
-            return new ForecastReading(null, []);
+            return (new ForecastReading(null, []), null);
 
         var file = readForecast(hourly.Path);
-        return file.Text is { } text
-            ? HourlyForecast.Read(text, hourly.Path)
-            : new ForecastReading(null, [Sentences.NoForecast(hourly.Path, file.WhyNot).At(hourly.Mark) with { File = fileName }]);
+        if (file.Text is not { } text)
+            return (new ForecastReading(null, [Sentences.NoForecast(hourly.Path, file.WhyNot).At(hourly.Mark) with { File = fileName }]), null);
+        if (before?.Forecast is not null && before.Job.Place.Weather is HourlyWeather { Path: var path } && path == hourly.Path && before.ForecastText == text)
+            return (new ForecastReading(before.Forecast, []), text);
+
+        return (HourlyForecast.Read(text, hourly.Path), text);
     }
 }

@@ -1,7 +1,5 @@
 using CoatPlan.Air;
-using CoatPlan.Areas;
 using CoatPlan.Cautions;
-using CoatPlan.Climate;
 using CoatPlan.Composition;
 using CoatPlan.Explanations;
 using CoatPlan.Jobs;
@@ -46,12 +44,8 @@ public static class Planner
     /// <param name="depth">How far to search for an earlier finish.</param>
     internal static ArrangedJob Arrange(ReadyJob ready, SearchDepth depth)
     {
-        var (job, labels, trade, catalogue) = (ready.Job, ready.Labels, ready.Trade, ready.Trade.Catalogue);
-        var surfaces = SurfaceAreas.Measure(job, catalogue);
-        var sequence = PrepSequence.Build(job, catalogue, labels, surfaces, trade.Prep);
-        var coats = PaintWork.Of(job, surfaces, labels, catalogue);
-        var climate = PlaceClimate.Of(job.Place, job.Start, ClimateFigures.Of(catalogue), ready.Forecast);
-        return new ArrangedJob(ready, surfaces, sequence, coats, Timetabling.Settle(job, sequence, coats, climate, catalogue, depth));
+        var (surfaces, sequence, coats) = ready.Groundwork.Prepared;
+        return new ArrangedJob(ready, surfaces, sequence, coats, Timetabling.Settle(ready.Job, sequence, coats, ready.Groundwork.Air, ready.Trade.Catalogue, depth));
     }
 
     /// <summary>The plan of an arranged job, with what it was worked out from and through.</summary>

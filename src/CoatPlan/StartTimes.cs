@@ -1,8 +1,5 @@
-using CoatPlan.Areas;
 using CoatPlan.Climate;
 using CoatPlan.Jobs;
-using CoatPlan.Paint;
-using CoatPlan.Prep;
 using CoatPlan.Timetable;
 
 namespace CoatPlan;
@@ -33,7 +30,7 @@ public static class StartTimes
     public static ImmutableArray<StartTime> Of(ReadyJob ready, IProgress<double>? progress = null, CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(ready);
-        var work = WorkOf(ready);
+        var work = ready.Groundwork.Prepared;
         var moments = Moments(ready);
         var full = ready.Job.Surfaces.Length * ready.Job.Crew.Stations > ManySurfaces ? 1 : PlannedInFull;
         var found = Tried(moments, moment => Try(ready, work, moment, SearchDepth.Quick), progress, moments.Length + full, cancel);
@@ -76,11 +73,11 @@ public static class StartTimes
         return [.. found.OfType<StartTime>()];
     }
 
-    private static StartTime? Try(ReadyJob ready, (Sequence Sequence, Coats Coats) work, LocalDateTime moment, SearchDepth depth)
+    private static StartTime? Try(ReadyJob ready, PreparedJob work, LocalDateTime moment, SearchDepth depth)
     {
         var (job, catalogue) = (At(ready.Job, moment), ready.Trade.Catalogue);
         var climate = PlaceClimate.Of(job.Place, job.Start, ClimateFigures.Of(catalogue), ready.Forecast);
-        if (StartTrial.Of(Timetabling.Settle(job, work.Sequence, work.Coats, climate, catalogue, depth)) is not { } trial)
+        if (StartTrial.Of(Timetabling.Settle(job, work.Sequence, work.Coats, new AirAround(climate, job, catalogue), catalogue, depth)) is not { } trial)
             return null;
 
         var finish = job.Start.PlusMinutes(trial.FinishMinute);
@@ -91,13 +88,6 @@ public static class StartTimes
     /// <param name="job">The job.</param>
     /// <param name="moment">Local wall time.</param>
     internal static Job At(Job job, LocalDateTime moment) => job.Done.IsEmpty ? job with { Start = moment, AsOf = null } : job with { AsOf = moment };
-
-    private static (Sequence Sequence, Coats Coats) WorkOf(ReadyJob ready)
-    {
-        var (job, labels, catalogue) = (ready.Job, ready.Labels, ready.Trade.Catalogue);
-        var surfaces = SurfaceAreas.Measure(job, catalogue);
-        return (PrepSequence.Build(job, catalogue, labels, surfaces, ready.Trade.Prep), PaintWork.Of(job, surfaces, labels, catalogue));
-    }
 
     private static ImmutableArray<LocalDateTime> Moments(ReadyJob ready)
     {

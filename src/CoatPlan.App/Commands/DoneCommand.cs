@@ -74,7 +74,7 @@ internal static class DoneCommand
 
     private static ReadyJob Read(Workshop workshop, string text, string path)
     {
-        var reading = workshop.Read(text, path, path);
+        var reading = workshop.Read(text, path, path, null);
         return reading.Ready ?? throw new BadInputException([.. reading.Problems.Select(problem => problem.ToString())]);
     }
 

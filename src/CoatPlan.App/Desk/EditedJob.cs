@@ -11,6 +11,9 @@ internal sealed class EditedJob
 
     private readonly History history;
 
+    // The newest state that could be planned: a plan of the next takes from it what is left as it is.
+    private ReadyJob? planned;
+
     // The open map or list is asked for with every drawing and key; the text changes seldom.
     private (string Text, JobPath Path, Outline Outline)? outlined;
 
@@ -27,7 +30,15 @@ internal sealed class EditedJob
     public string Text => history.Text;
 
     /// <summary>What was read from it.</summary>
-    public IntakeResult Reading { get; private set; }
+    public IntakeResult Reading
+    {
+        get;
+        private set
+        {
+            field = value;
+            planned = value.Ready ?? planned;
+        }
+    }
 
     /// <summary>What undo would take back; null for nothing.</summary>
     public string? Undoable => history.Undoable;
@@ -40,7 +51,7 @@ internal sealed class EditedJob
 
     /// <summary>Reads a text as if it were this job's, without taking it up.</summary>
     /// <param name="text">The text.</param>
-    public IntakeResult Read(string text) => workshop.Read(text, file.Name, file.Path);
+    public IntakeResult Read(string text) => workshop.Read(text, file.Name, file.Path, planned);
 
     /// <summary>What stands in a map or list of the job, and what could.</summary>
     /// <param name="path">The way to it.</param>

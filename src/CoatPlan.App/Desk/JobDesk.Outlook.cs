@@ -80,7 +80,7 @@ internal sealed partial class JobDesk
 
     private string? CompareWith(string name, string text, string? path)
     {
-        var reading = workshop.Read(text, name, path);
+        var reading = workshop.Read(text, name, path, null);
         if (reading.Ready is not { } first)
             return $"{name} holds mistakes: {Complaint.Of(reading.Problems)}";
 

@@ -19,11 +19,12 @@ public static class JobReader
         ArgumentNullException.ThrowIfNull(fileName);
         ArgumentNullException.ThrowIfNull(vocabulary);
         var problems = new ProblemList(fileName);
-        var root = YamlText.Read(text.StartsWith('\uFEFF') ? text[1..] : text, problems);
+        var plain = text.StartsWith('\uFEFF') ? text[1..] : text;
+        var root = YamlText.Read(plain, problems);
         bool isEmpty = root is null or TextNode { IsMissing: true } or TextNode { IsNull: true };
         if (isEmpty && problems.Count == 0) problems.Add(default, Sentences.EmptyFile("a job, beginning with `coatplan: 1`"));
         var job = isEmpty ? null : Job(MapReading.Of(root, JobKeys.Job, new(problems, vocabulary)));
-        return problems.Count == 0 ? new(job, []) : new(null, problems.InOrder());
+        return problems.Count == 0 ? new(job, []) { Sections = JobSections.Of(plain, root) } : new(null, problems.InOrder());
     }
 
     /// <summary>Reads a job file from its bytes: what is no text is a problem too.</summary>

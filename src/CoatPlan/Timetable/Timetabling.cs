@@ -39,10 +39,10 @@ internal static class Timetabling
     /// <param name="job">The job.</param>
     /// <param name="sequence">What is done around its coats.</param>
     /// <param name="coats">Its coats.</param>
-    /// <param name="climate">The air it is done in.</param>
+    /// <param name="air">The air it is done in.</param>
     /// <param name="catalogue">What the trade knows.</param>
     /// <param name="depth">How far to search.</param>
-    internal static Settled Settle(Job job, Sequence sequence, Coats coats, PlaceClimate climate, Catalogue catalogue, SearchDepth depth)
+    internal static Settled Settle(Job job, Sequence sequence, Coats coats, AirAround air, Catalogue catalogue, SearchDepth depth)
     {
         var clock = new Clock(job.Start);
         var hours = CrewHours.Of(job.Crew, clock);
@@ -57,7 +57,7 @@ internal static class Timetabling
             LongestOpening = longest,
             Sequence = sequence,
             Done = done,
-            AirAround = new AirAround(climate, job, catalogue),
+            AirAround = air,
             ClearingMinutes = 0,
             WipeHoldsMinutes = (int)catalogue.Figures.Time("wipe-holds").TotalMinutes,
             LeastBeforeUnmaskMinutes = (int)catalogue.Figures.Time("unmask-after").TotalMinutes,
@@ -65,7 +65,7 @@ internal static class Timetabling
         var first = batching.Batches(place.Stations);
         place = place with { ClearingMinutes = PurgeTimes.ClearingMinutes(job, first.SelectMany(batch => batch.Coats), catalogue) };
 
-        var (arranged, settled, offs) = WithHeater(first, place, batching, climate, catalogue, depth);
+        var (arranged, settled, offs) = WithHeater(first, place, batching, air.Climate, catalogue, depth);
         return new Settled(arranged, settled, offs) { Bound = () => depth == SearchDepth.Quick ? FinishBound.OfHands(first, place) : FinishBound.Of(first, batching, place) };
     }
 

@@ -1,0 +1,65 @@
+using CoatPlan.Areas;
+using CoatPlan.Climate;
+using CoatPlan.Jobs;
+using CoatPlan.Paint;
+using CoatPlan.Prep;
+using CoatPlan.Presets;
+using CoatPlan.Timetable;
+
+namespace CoatPlan;
+
+/// <summary>
+/// What a plan of a job rests on and what does not change while the work goes on: its surfaces, what is done around its coats, and the air around its pieces.
+/// Each is worked out when it is first asked for, and kept for every plan of the job, and for the job as it is after a change that leaves it as it is.
+/// </summary>
+internal sealed class Groundwork
+{
+    private readonly Job job;
+    private readonly Labels labels;
+    private readonly HourlyForecast? forecast;
+    private readonly Trade trade;
+    private readonly Lazy<PreparedJob> prepared;
+    private readonly Lazy<AirAround> air;
+
+    private Groundwork(Job job, Labels labels, HourlyForecast? forecast, Trade trade, Groundwork? before)
+    {
+        (this.job, this.labels, this.forecast, this.trade) = (job, labels, forecast, trade);
+        var isPreparedAlike = before is not null && IsPreparedLike(before);
+        var hasAirOf = before is not null && HasAirOf(before);
+        var airBefore = before?.air;
+        prepared = isPreparedAlike ? before!.prepared : new Lazy<PreparedJob>(Prepare);
+        air = isPreparedAlike && hasAirOf ? airBefore!
+            : hasAirOf ? new Lazy<AirAround>(() => airBefore!.Value.For(job, trade.Catalogue))
+            : new Lazy<AirAround>(() => new AirAround(ClimateOf(), job, trade.Catalogue));
+    }
+
+    /// <summary>What is done around the coats of the job, and its coats.</summary>
+    public PreparedJob Prepared => prepared.Value;
+
+    /// <summary>The air around its pieces.</summary>
+    public AirAround Air => air.Value;
+
+    /// <summary>The groundwork of a job.</summary>
+    /// <param name="ready">The job.</param>
+    /// <param name="before">The job before a change; null for none.</param>
+    public static Groundwork Of(ReadyJob ready, ReadyJob? before) => new(ready.Job, ready.Labels, ready.Forecast, ready.Trade, before?.Groundwork);
+
+    private bool IsPreparedLike(Groundwork other) =>
+        ReferenceEquals(trade, other.trade) && ReferenceEquals(labels, other.labels) && Undated(job) == Undated(other.job);
+
+    private bool HasAirOf(Groundwork other) =>
+        ReferenceEquals(trade, other.trade) && ReferenceEquals(labels, other.labels) && ReferenceEquals(forecast, other.forecast)
+        && job.Place == other.job.Place && job.Start == other.job.Start;
+
+    // What was done, what time it is and by when it shall be finished are of the timetable alone.
+    private static Job Undated(Job job) => job with { Done = [], AsOf = null, FinishBy = null };
+
+    private PreparedJob Prepare()
+    {
+        var catalogue = trade.Catalogue;
+        var surfaces = SurfaceAreas.Measure(job, catalogue);
+        return new PreparedJob(surfaces, PrepSequence.Build(job, catalogue, labels, surfaces, trade.Prep), PaintWork.Of(job, surfaces, labels, catalogue));
+    }
+
+    private PlaceClimate ClimateOf() => PlaceClimate.Of(job.Place, job.Start, ClimateFigures.Of(trade.Catalogue), forecast);
+}
