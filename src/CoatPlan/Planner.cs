@@ -53,14 +53,18 @@ public static class Planner
     {
         var (ready, surfaces, sequence, coats, settled) = arranged;
         var (job, labels, trade, catalogue) = (ready.Job, ready.Labels, ready.Trade, ready.Trade.Catalogue);
+        var placed = PlacedCoat.Of(settled);
+        var sprayed = Sprayed(placed);
+        // Cans and air ask no more than when each coat is sprayed: they are worked out while the steps are dated and told.
+        var aside = Task.Run(() => (
+            Supplies: PaintSupplies.Of(PaintDemand.Count(job, coats, sprayed, labels, catalogue.Figures), job.Have),
+            Air: WorkAir.Of(job.Place, Releases(placed, catalogue.Figures), catalogue.Figures)));
         var weighed = WeighedCan.Of(job, coats);
         var dated = Timetabling.Date(settled);
         var impasse = arranged.Depth == SearchDepth.Full && !dated.Reasons.IsEmpty ? JobImpasse.Of(ready, sequence, coats, settled) : null;
-        var sprayed = Sprayed(dated);
-        var supplies = PaintSupplies.Of(PaintDemand.Count(job, coats, sprayed, labels, catalogue.Figures), job.Have);
         var consumables = Consumables.Of(job, surfaces, OperationsAtOneStation(dated), coats, sprayed, catalogue);
+        var (supplies, air) = aside.GetAwaiter().GetResult();
         var quote = QuoteCount.Of(job, HandsOnHours.Of(dated, coats), supplies, consumables, coats, catalogue.Figures);
-        var air = WorkAir.Of(job.Place, Releases(dated, ready), catalogue.Figures);
         var respirator = RespiratorChoice.For(air, Hazards(dated, sequence), catalogue);
         var airWarnings = AirWarnings.Of(air, catalogue.Figures, job.UnitFormat, key => labels[key].Name, id => dated.Steps.First(step => step.Id == id).Title);
         var cautions = CautionsFor.Job(Facts(ready, sequence, airWarnings), trade.Cautions);
@@ -119,10 +123,10 @@ public static class Planner
         });
     }
 
-    private static ImmutableArray<SprayedCoat> Sprayed(DatedJob dated) =>
+    private static ImmutableArray<SprayedCoat> Sprayed(ImmutableArray<PlacedCoat> placed) =>
     [
-        .. dated.Steps.Where(step => step.Label is not null).Select(step => new SprayedCoat(
-            step.Label!.Key, step.Layer!.Value, step.Coat!.Value, step.Surfaces, step.Station ?? 1, step.Start, step.End)),
+        .. placed.Select(one => new SprayedCoat(
+            one.Coat.Label.Key, one.Coat.Layer, one.Coat.Coat, one.Coat.Surfaces, one.Station ?? 1, one.Start, one.End)),
     ];
 
     private static BreathingHazards Hazards(DatedJob dated, Sequence sequence) => new()
@@ -159,13 +163,13 @@ public static class Planner
     private static ImmutableArray<Operation> OperationsAtOneStation(DatedJob dated) =>
         [.. dated.Steps.Where(step => step.Station is null or 1).Select(step => step.Operation).OfType<Operation>()];
 
-    private static ImmutableArray<DatedRelease> Releases(DatedJob dated, ReadyJob ready) =>
+    private static ImmutableArray<DatedRelease> Releases(ImmutableArray<PlacedCoat> placed, Figures figures) =>
     [
-        .. dated.Steps.Where(step => step.Mass is not null).Select(step => new DatedRelease(
-            step.Id, step.Start, step.End, CoatVapour.Of(step.Label!, step.Mass!.Value, ready.Trade.Catalogue.Figures))
+        .. placed.Where(one => one.Coat.Mass is not null).Select(one => new DatedRelease(
+            one.Step, one.Start, one.End, CoatVapour.Of(one.Coat.Label, one.Coat.Mass!.Value, figures))
         {
-            Product = step.Label!.Key,
-            Packages = step.Label.NetMass is { } net ? step.Mass.Value / net : null,
+            Product = one.Coat.Label.Key,
+            Packages = one.Coat.Label.NetMass is { } net ? one.Coat.Mass.Value / net : null,
         }),
     ];
 }
