@@ -1,3 +1,5 @@
+using System.Runtime.InteropServices;
+
 namespace CoatPlan.Scheduling;
 
 /// <summary>A network with its names resolved to indexes, checked, and laid out for repeated look-up.</summary>
@@ -8,7 +10,7 @@ internal sealed class Frame
     public Frame(Network network)
     {
         ArgumentNullException.ThrowIfNull(network);
-        NetworkChecks.Require(network);
+        var (activityIndex, resourceIndex) = NetworkChecks.Require(network);
         network = Remembered.In(network);
         this.network = network;
 
@@ -17,31 +19,29 @@ internal sealed class Frame
         Activities = [.. network.Activities];
         Capacity = [.. network.Resources.Select(r => r.Capacity)];
 
-        var activityIndex = IndexOf(network.Activities.Select(a => a.Id));
-        var resourceIndex = IndexOf(network.Resources.Select(r => r.Name));
+        Links = new FrameLink[network.Links.Length];
+        for (var l = 0; l < Links.Length; l++)
+        {
+            Links[l] = LinkOf(network.Links[l], activityIndex);
+        }
 
-        Links = [.. network.Links.Select(l => LinkOf(l, activityIndex))];
         Incoming = Grouped(Links, l => l.To);
         Outgoing = Grouped(Links, l => l.From);
         AskedBy = AskedByOf();
-        ChoicesFrom = [.. Outgoing.Select(links => links.Where(l => Links[l].IsChoice).ToArray())];
         HasChoices = Array.Exists(Links, l => l.IsChoice);
+        ChoicesFrom = [.. Outgoing.Select(links => Array.FindAll(links, l => Links[l].IsChoice))];
 
         Holds = [.. network.Holds.Where(h => h.Amount > 0).Select(h => new FrameHold(
             resourceIndex[h.Resource], h.Amount, activityIndex[h.FromActivity], activityIndex[h.UntilActivity], h.Until))];
         HoldsFrom = Grouped(Holds, h => h.From);
         HoldsUntil = Grouped(Holds, h => h.Until);
 
-        Demands = [.. network.Activities.Select(a => a.Demands
-            .Where(d => d.Amount > 0)
-            .GroupBy(d => resourceIndex[d.Resource])
-            .Select(g => new FrameDemand(g.Key, g.Sum(d => d.Amount)))
-            .ToArray())];
+        Demands = [.. network.Activities.Select(a => DemandsOf(a, resourceIndex))];
 
         Kinds = NumberKinds(network);
         IsFixed = [.. network.Activities.Select(a => a.Fixed is not null)];
         Work = [.. network.Activities.Select(a => a.Work)];
-        MostAddedWork = [.. Incoming.Select(links => links.Sum(l => Links[l].Windows.Max(w => w.AddedWork)))];
+        MostAddedWork = [.. Incoming.Select(MostAddedBy)];
     }
 
     /// <summary>How many activities there are.</summary>
@@ -165,10 +165,49 @@ internal sealed class Frame
     /// <summary>Whether a link says something whichever windows are used.</summary>
     public bool AlwaysSpeaks(FrameLink link) => link.Unless.Length == 0 && AskedBy[link.From] < 0 && AskedBy[link.To] < 0;
 
+    private int MostAddedBy(int[] links)
+    {
+        var added = 0;
+        foreach (var l in links)
+        {
+            var most = 0;
+            foreach (var window in Links[l].Windows)
+            {
+                most = Math.Max(most, window.AddedWork);
+            }
+
+            added += most;
+        }
+
+        return added;
+    }
+
+    private static FrameDemand[] DemandsOf(Activity activity, Dictionary<string, int> resources)
+    {
+        var demands = new List<FrameDemand>(activity.Demands.Length);
+        foreach (var demand in activity.Demands)
+        {
+            var resource = resources[demand.Resource];
+            var at = demands.FindIndex(d => d.Resource == resource);
+            if (at >= 0)
+            {
+                demands[at] = new FrameDemand(resource, demands[at].Amount + demand.Amount);
+            }
+            else if (demand.Amount > 0)
+            {
+                demands.Add(new FrameDemand(resource, demand.Amount));
+            }
+        }
+
+        return [.. demands];
+    }
+
     private static FrameLink LinkOf(Link link, Dictionary<string, int> index)
     {
-        var plain = new FrameLink(index[link.From], index[link.To], [.. link.Windows]);
-        return link.Unless.IsEmpty && link.Windows.All(w => w.Asks.IsEmpty)
+        // A frame only reads what is in the array.
+        var windows = ImmutableCollectionsMarshal.AsArray(link.Windows)!;
+        var plain = new FrameLink(index[link.From], index[link.To], windows);
+        return link.Unless.IsEmpty && Array.TrueForAll(windows, w => w.Asks.IsEmpty)
             ? plain
             : plain with
             {
@@ -193,26 +232,27 @@ internal sealed class Frame
         return askedBy;
     }
 
-    private static Dictionary<string, int> IndexOf(IEnumerable<string> names)
-    {
-        var index = new Dictionary<string, int>(StringComparer.Ordinal);
-        foreach (var name in names)
-        {
-            index.Add(name, index.Count);
-        }
-
-        return index;
-    }
-
     private int[][] Grouped<T>(T[] items, Func<T, int> activity)
     {
-        var groups = new List<int>?[Count];
-        for (var i = 0; i < items.Length; i++)
+        var counts = new int[Count];
+        foreach (var item in items)
         {
-            (groups[activity(items[i])] ??= []).Add(i);
+            counts[activity(item)]++;
         }
 
-        return [.. groups.Select(g => g is null ? [] : g.ToArray())];
+        var groups = new int[Count][];
+        for (var a = 0; a < Count; a++)
+        {
+            groups[a] = counts[a] == 0 ? [] : new int[counts[a]];
+        }
+
+        for (var i = items.Length - 1; i >= 0; i--)
+        {
+            var group = activity(items[i]);
+            groups[group][--counts[group]] = i;
+        }
+
+        return groups;
     }
 
     private static Dictionary<int, int> NumberKinds(Network network)

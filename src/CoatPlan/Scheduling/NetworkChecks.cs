@@ -7,8 +7,9 @@ internal static class NetworkChecks
     public const int LongestHorizon = 20 * 366 * 24 * 60;
 
     /// <summary>Throws when a name is unknown or given twice, or a figure is outside its range.</summary>
+    /// <returns>For each activity and each resource, its place in the network.</returns>
     /// <exception cref="ArgumentException">Names the value and the range.</exception>
-    public static void Require(Network network)
+    public static (Dictionary<string, int> Activities, Dictionary<string, int> Resources) Require(Network network)
     {
         if (network.Horizon is <= 0 or > LongestHorizon)
         {
@@ -77,25 +78,27 @@ internal static class NetworkChecks
             Known("activity", activities, hold.UntilActivity);
             NotNegative("A hold of", hold.Resource, hold.Amount);
         }
+
+        return (activities, resources);
     }
 
-    private static HashSet<string> Names(string sort, IEnumerable<string> names)
+    private static Dictionary<string, int> Names(string sort, IEnumerable<string> names)
     {
-        var seen = new HashSet<string>(StringComparer.Ordinal);
+        var index = new Dictionary<string, int>(StringComparer.Ordinal);
         foreach (var name in names)
         {
-            if (!seen.Add(name))
+            if (!index.TryAdd(name, index.Count))
             {
                 throw Wrong($"Each {sort} must have its own name; {name} is given twice.");
             }
         }
 
-        return seen;
+        return index;
     }
 
-    private static void Known(string sort, HashSet<string> names, string name)
+    private static void Known(string sort, Dictionary<string, int> names, string name)
     {
-        if (!names.Contains(name))
+        if (!names.ContainsKey(name))
         {
             throw Wrong($"The {sort} {name} is not one of the network's {names.Count}.");
         }
