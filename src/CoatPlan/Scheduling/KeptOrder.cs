@@ -4,7 +4,7 @@ namespace CoatPlan.Scheduling;
 /// <param name="Before">The activity after whose end it is gone.</param>
 /// <param name="After">The activity that starts then or later.</param>
 /// <param name="Gone">From the first one's end to the minute from which the other may start; null means at the end.</param>
-internal sealed record KeptOrder(int Before, int After, Func<int, int>? Gone)
+internal readonly record struct KeptOrder(int Before, int After, Func<int, int>? Gone)
 {
     // A stretch is kept apart from this many that follow it; those after them follow in turn.
     private const int Followers = 16;

@@ -10,8 +10,8 @@ internal sealed class LatestStarts
     private readonly Frame frame;
     private readonly int finish;
     private readonly Placement[] latest;
-    private readonly List<KeptOrder>[] kept;
-    private readonly List<int>[] keptBy;
+    private readonly List<KeptOrder>?[] kept;
+    private readonly List<int>?[] keptBy;
 
     private LatestStarts(Scheduled scheduled)
     {
@@ -19,12 +19,12 @@ internal sealed class LatestStarts
         frame = scheduled.Frame;
         finish = scheduled.Schedule.Finish;
         latest = [.. scheduled.Schedule.Placements];
-        kept = [.. Enumerable.Range(0, frame.Count).Select(_ => new List<KeptOrder>())];
-        keptBy = [.. Enumerable.Range(0, frame.Count).Select(_ => new List<int>())];
+        kept = new List<KeptOrder>?[frame.Count];
+        keptBy = new List<int>?[frame.Count];
         foreach (var order in KeptOrder.Of(scheduled))
         {
-            kept[order.Before].Add(order);
-            keptBy[order.After].Add(order.Before);
+            (kept[order.Before] ??= []).Add(order);
+            (keptBy[order.After] ??= []).Add(order.Before);
         }
     }
 
@@ -67,7 +67,7 @@ internal sealed class LatestStarts
                 Look(frame.Links[l].To);
             }
 
-            foreach (var before in keptBy[i])
+            foreach (var before in keptBy[i] ?? [])
             {
                 Look(before);
             }
@@ -106,7 +106,7 @@ internal sealed class LatestStarts
             }
         }
 
-        foreach (var order in kept[activity])
+        foreach (var order in kept[activity] ?? [])
         {
             if (order.GoneAt(at.End) > latest[order.After].Start)
             {

@@ -62,16 +62,16 @@ internal static class Reasons
         var frame = scheduled.Frame;
         for (var r = 0; r < frame.Capacity.Length; r++)
         {
-            var wanted = scheduled.Stretches[r].Where(s => s.From == activity).Sum(s => s.Amount);
-            if (wanted == 0)
+            var (wanted, taken) = (0, 0);
+            foreach (var stretch in scheduled.Stretches[r])
             {
-                continue;
+                wanted += stretch.From == activity ? stretch.Amount : 0;
+                taken += IsUser(stretch) ? stretch.Amount : 0;
             }
 
-            var users = scheduled.Stretches[r].Where(s => s.Start < start && s.End >= start && s.From != activity).ToArray();
-            if (users.Sum(s => s.Amount) + wanted > frame.Capacity[r])
+            if (wanted > 0 && taken + wanted > frame.Capacity[r])
             {
-                var blocking = users.OrderBy(s => s.End).ThenByDescending(s => s.Amount).ThenBy(s => s.Until).FirstOrDefault();
+                var blocking = scheduled.Stretches[r].Where(IsUser).OrderBy(s => s.End).ThenByDescending(s => s.Amount).ThenBy(s => s.Until).FirstOrDefault();
                 return new Reason(ReasonKind.Resource)
                 {
                     Resource = frame.ResourceName(r),
@@ -81,6 +81,8 @@ internal static class Reasons
         }
 
         return null;
+
+        bool IsUser(Scheduled.Stretch stretch) => stretch.Start < start && stretch.End >= start && stretch.From != activity;
     }
 
     private static Reason? InTheWay(Scheduled scheduled, int activity, int start)
