@@ -71,7 +71,11 @@ internal static class BenchJobs
 
     /// <summary>A job one weekend in: what its plan has ended by Saturday noon is done, the rest is to be planned.</summary>
     /// <param name="surfaces">How many surfaces, 1 or more.</param>
-    public static ReadyJob UnderWay(int surfaces)
+    public static ReadyJob UnderWay(int surfaces) => Ready(TextUnderWay(surfaces));
+
+    /// <summary>The text of such a job, the last line of which tells of the step that was done last.</summary>
+    /// <param name="surfaces">How many surfaces, 1 or more.</param>
+    public static string TextUnderWay(int surfaces)
     {
         var now = new LocalDateTime(2027, 5, 15, 12, 0);
         var plan = Planner.Plan(Ready(Text(surfaces)), SearchDepth.Quick);
@@ -87,14 +91,16 @@ internal static class BenchJobs
                 .Append(CultureInfo.InvariantCulture, $"at: {LocalDateTimePattern.CreateWithInvariantCulture("uuuu-MM-dd HH:mm").Format(step.End)}, took: {step.HandsMin} min}}\n");
         }
 
-        return Ready(Text(surfaces, done.ToString()));
+        return Text(surfaces, done.ToString());
     }
 
     /// <summary>A job of its text, read and checked.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="before">The job before a change of its text; null for none.</param>
     /// <exception cref="ArgumentException">The text is no job.</exception>
-    public static ReadyJob Ready(string text)
+    public static ReadyJob Ready(string text, ReadyJob? before = null)
     {
-        var intake = JobIntake.Read(text, "measured.job.yaml", Trade.Standard, _ => FileText.Unreadable("no forecast is named"));
+        var intake = JobIntake.Read(text, "measured.job.yaml", Trade.Standard, _ => FileText.Unreadable("no forecast is named"), before);
         return intake.Ready ?? throw new ArgumentException(string.Join('\n', intake.Problems), nameof(text));
     }
 }

@@ -1,22 +1,51 @@
 using BenchmarkDotNet.Attributes;
 using CoatPlan.Timetable;
+using UnitsNet;
 
 namespace CoatPlan.Bench.Speed;
 
-/// <summary>A job that is under way, planned again after something changed: what a person waits for at every edit.</summary>
+/// <summary>A job that is under way, planned again after something changed: what a person waits for at every tick and every edit.</summary>
 [MemoryDiagnoser]
 public class Replanning
 {
-    private ReadyJob ready = null!;
+    // So many sizes of one part before they come round again.
+    private const int Sizes = 500;
+
+    // Read one after the other, as the program reads a job after a change of its text.
+    private ReadyJob[] ticked = [];
+    private int turn;
 
     /// <summary>25 is an engine bay with all its brackets; 100 and 1,000 show how the time grows.</summary>
     [Params(25, 100, 1000)]
     public int Surfaces { get; set; }
 
     [GlobalSetup]
-    public void Read() => ready = BenchJobs.UnderWay(Surfaces);
+    public void Read()
+    {
+        var job = BenchJobs.TextUnderWay(Surfaces);
+        var withoutLast = job[..(job.TrimEnd('\n').LastIndexOf('\n') + 1)];
+        var before = BenchJobs.Ready(withoutLast);
+        ticked = [before, BenchJobs.Ready(job, before)];
+    }
 
-    /// <summary>The plan that is shown at once.</summary>
+    /// <summary>One more step is done, or taken back: the plan that is shown at once.</summary>
     [Benchmark(Baseline = true)]
-    public Plan Quick() => Planner.Plan(ready, SearchDepth.Quick);
+    public Plan Ticked() => Planner.Plan(ticked[++turn % 2], SearchDepth.Quick);
+
+    /// <summary>A part is larger than it was, so that all but the air is worked out anew.</summary>
+    [Benchmark]
+    public Plan Edited()
+    {
+        var job = ticked[1].Job;
+        var larger = job.Surfaces[0] with { Area = Area.FromSquareFeet(1 + (++turn % Sizes / 100.0)) };
+        return Planner.Plan(ticked[1].With(job with { Surfaces = job.Surfaces.SetItem(0, larger) }), SearchDepth.Quick);
+    }
+
+    /// <summary>A job of which nothing was planned before.</summary>
+    [Benchmark]
+    public Plan Fresh()
+    {
+        var job = ticked[1];
+        return Planner.Plan(new ReadyJob(job.Job, job.Labels, job.Forecast, job.Trade), SearchDepth.Quick);
+    }
 }

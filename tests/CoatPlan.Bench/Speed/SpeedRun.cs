@@ -39,22 +39,24 @@ public static class SpeedRun
     private static void Replan(TextWriter output)
     {
         var median = MedianBy<Replanning>(nameof(Replanning.Surfaces));
-        foreach (var (surfaces, milliseconds) in median)
-            output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"replan of {surfaces} surfaces: {milliseconds:0.00} ms median"));
-        if (median.TryGetValue(100, out var hundred) && median.TryGetValue(1000, out var thousand))
+        foreach (var ((change, surfaces), milliseconds) in median)
+            output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"replan of {surfaces} surfaces, {change.ToLowerInvariant()}: {milliseconds:0.00} ms median"));
+        if (median.TryGetValue((nameof(Replanning.Ticked), 100), out var hundred) && median.TryGetValue((nameof(Replanning.Ticked), 1000), out var thousand))
             output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"1,000 surfaces take {thousand / hundred:0.0} times as long as 100"));
     }
 
     private static void Chance(TextWriter output)
     {
-        foreach (var (draws, milliseconds) in MedianBy<Drawing>(nameof(Drawing.Draws)))
+        foreach (var ((_, draws), milliseconds) in MedianBy<Drawing>(nameof(Drawing.Draws)))
             output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{draws} draws of 25 surfaces: {milliseconds:0} ms median"));
     }
 
-    // For each number that a benchmark is run with, its median in milliseconds.
-    private static Dictionary<int, double> MedianBy<T>(string parameter) => Measure<T>().Reports
+    // For each benchmark and number that it is run with, its median in milliseconds.
+    private static Dictionary<(string Name, int Number), double> MedianBy<T>(string parameter) => Measure<T>().Reports
         .Where(report => report.Success)
-        .ToDictionary(report => (int)report.BenchmarkCase.Parameters[parameter], report => report.ResultStatistics!.Median / 1e6);
+        .ToDictionary(
+            report => (report.BenchmarkCase.Descriptor.WorkloadMethod.Name, (int)report.BenchmarkCase.Parameters[parameter]),
+            report => report.ResultStatistics!.Median / 1e6);
 
     // One process for all: a project made and built for each case is not needed where nothing differs but the job.
     private static Summary Measure<T>() => BenchmarkRunner.Run<T>(ManualConfig.CreateEmpty()

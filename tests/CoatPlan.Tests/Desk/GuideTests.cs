@@ -101,7 +101,7 @@ public sealed class GuideTests
         {
             var draft = new GuideDraft { Name = name };
 
-            var reading = Desks.Quick.Read(GuideText.Of(draft), "new job", null);
+            var reading = Desks.Quick.Read(GuideText.Of(draft), "new job", null, null);
 
             reading.Ready.ShouldNotBeNull(name).Job.Name.ShouldBe(name.Replace("\t", "", StringComparison.Ordinal));
         }

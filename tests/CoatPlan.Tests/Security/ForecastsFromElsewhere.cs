@@ -85,7 +85,7 @@ public sealed class ForecastsFromElsewhere : IDisposable
             run.Errors.ShouldContain("--hours-from", customMessage: arguments[0]);
         }
 
-        JobSource.Workshop(Sources.Usual).Read(File.ReadAllText(job), "job", job).Problems.ShouldHaveSingleItem().Code.ShouldBe("no-forecast");
+        JobSource.Workshop(Sources.Usual).Read(File.ReadAllText(job), "job", job, null).Problems.ShouldHaveSingleItem().Code.ShouldBe("no-forecast");
         Directory.Exists(root.File("sheets")).ShouldBeFalse();
     }
 
