@@ -14,7 +14,8 @@ public static class CautionsFor
         ArgumentNullException.ThrowIfNull(texts);
 
         var known = facts.All.GroupBy(fact => fact.Key, StringComparer.Ordinal)
-            .Aggregate(Traits.None, (traits, key) => traits.With(key.Key, key.Select(fact => fact.Word)));
+            .Aggregate(new TraitsBuilder(), (known, key) => known.With(key.Key, [.. key.Select(fact => fact.Word)]))
+            .Done();
         return
         [
             .. texts.Rows

@@ -131,9 +131,9 @@ internal sealed record BatchPreparation(PrepContext Context)
             Notes =
             [
                 .. ways.Length == 1 ? [] : ways.Select(way => $"{Sentence.List(way.Select(surface => surface.Name))}: {way.Key}"),
-                .. Reasons.Notes(Reasons.ByRule(surfaces, surface => surface.Operations[row.Word].Notes, Context.Rules)),
+                .. Reasons.Notes(Reasons.ByRule(surfaces, surface => surface.Operations[row.Word].Notes)),
             ],
-            Why = Reasons.Why(Reasons.ByRule(surfaces, surface => surface.Operations[row.Word].Reasons, Context.Rules)),
+            Why = Reasons.Why(Reasons.ByRule(surfaces, surface => surface.Operations[row.Word].Reasons)),
             MakesDust = settled.Any(operation => operation.Way?.Dust ?? row.MakesDust),
             HotWork = settled.Any(operation => operation.Way?.Hot ?? row.HotWork),
             Wait = row.Word == "heat-cure" ? StagedHeat.Longest(surfaces, Context.Catalogue) : surfaces.Select(surface => Wait(surface, row)).MaxBy(wait => wait.Time)!,

@@ -15,10 +15,20 @@ internal static class Reasons
 
     /// <summary>The rules of a word over surfaces, each with those it holds for, in the order of the file.</summary>
     public static IEnumerable<(PrepRule Rule, ImmutableArray<SettledSurface> Surfaces)> ByRule(
-        IEnumerable<SettledSurface> surfaces, Func<SettledSurface, IEnumerable<PrepRule>> rulesOf, PrepRules rules)
+        ImmutableArray<SettledSurface> surfaces, Func<SettledSurface, ImmutableArray<PrepRule>> rulesOf)
     {
-        var holding = surfaces.SelectMany(surface => rulesOf(surface).Select(rule => (rule, surface))).ToLookup(pair => pair.rule.Id, pair => pair.surface);
-        return rules.Rules.Where(rule => holding.Contains(rule.Id)).Select(rule => (rule, holding[rule.Id].ToImmutableArray()));
+        var holding = new SortedList<int, (PrepRule Rule, ImmutableArray<SettledSurface>.Builder Surfaces)>();
+        foreach (var surface in surfaces)
+        {
+            foreach (var rule in rulesOf(surface))
+            {
+                if (!holding.TryGetValue(rule.Place, out var held))
+                    holding[rule.Place] = held = (rule, ImmutableArray.CreateBuilder<SettledSurface>(surfaces.Length));
+                held.Surfaces.Add(surface);
+            }
+        }
+
+        return holding.Values.Select(held => (held.Rule, held.Surfaces.DrainToImmutable()));
     }
 
     /// <summary>A sentence with what was found on the surfaces put in.</summary>

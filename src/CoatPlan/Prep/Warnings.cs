@@ -83,7 +83,7 @@ internal static class Warnings
             if (label.Solvents.IsEmpty)
                 yield return texts.Write("solvents-unknown", null, label.Key, ("product", label.Name));
 
-            var known = Traits.None.With("hazard", label.Hazards).With("layer", label.Preset is { } preset ? [preset] : []);
+            var known = new TraitsBuilder().With("hazard", label.Hazards).With("layer", label.Preset is { } preset ? [preset] : []).Done();
             foreach (var row in texts.Rows.Where(row => row is { About: "product", ByCondition: true } && row.Condition.Holds(known)))
                 yield return WarningTexts.Write(row, null, label.Key, row.Status, name => name == "product" ? label.Name : null);
         }

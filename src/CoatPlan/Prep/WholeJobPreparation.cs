@@ -17,7 +17,7 @@ internal static class WholeJobPreparation
 
     private static IEnumerable<Operation> Once(PrepContext context)
     {
-        var known = context.Surfaces.Aggregate(context.Job, (traits, surface) => traits.And(surface.Known));
+        var known = Traits.All(context.Surfaces.Select(surface => surface.Known).Prepend(context.Job));
         var (settled, _) = Settling.Settle(known, context.Rules, context.Catalogue);
         return context.Catalogue.Operations
             .Where(row => row.OncePerJob && settled.ContainsKey(row.Word))
