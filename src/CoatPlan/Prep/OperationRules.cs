@@ -14,15 +14,28 @@ internal sealed record OperationRules(string Word, ImmutableArray<PrepRule> Rule
             .Select(word => new OperationRules(word.Key, [.. word], [.. ways.Where(way => way.Operation == word.Key)])),
     ];
 
-    /// <summary>The way that is done where some rules ask for the operation: the last of those they name, the mildest where they name none.</summary>
-    /// <param name="asking">Rules of this operation.</param>
-    public PrepWay? Strongest(ImmutableArray<PrepRule> asking)
+    /// <summary>Whether a rule that holds asks for it.</summary>
+    /// <param name="holds">For each rule by its place, whether it holds.</param>
+    public bool IsAsked(bool[] holds)
+    {
+        foreach (var rule in Rules)
+        {
+            if (holds[rule.Place] && rule.Why is not null)
+                return true;
+        }
+
+        return false;
+    }
+
+    /// <summary>The way that is done: the last of those that rules which hold ask for, the mildest where they name none.</summary>
+    /// <param name="holds">For each rule by its place, whether it holds.</param>
+    public PrepWay? Strongest(bool[] holds)
     {
         for (var at = Ways.Length - 1; at >= 0; at--)
         {
-            foreach (var rule in asking)
+            foreach (var rule in Rules)
             {
-                if (rule.Way == Ways[at].Way)
+                if (holds[rule.Place] && rule.Why is not null && rule.Way == Ways[at].Way)
                     return Ways[at];
             }
         }

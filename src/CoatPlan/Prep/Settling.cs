@@ -37,15 +37,17 @@ internal static class Settling
 
     private static Dictionary<string, SettledOperation> Operations(bool[] holds, PrepRules rules)
     {
-        var operations = new Dictionary<string, SettledOperation>(rules.ByOperation.Length, StringComparer.Ordinal);
+        var operations = new Dictionary<string, SettledOperation>(StringComparer.Ordinal);
         foreach (var operation in rules.ByOperation)
         {
-            var asking = Holding(operation, holds, rule => rule.Why is not null);
-            if (!asking.IsEmpty)
-            {
-                operations.Add(operation.Word, new SettledOperation(
-                    operation.Word, operation.Strongest(asking), asking, Holding(operation, holds, rule => rule.Note is not null)));
-            }
+            if (!operation.IsAsked(holds))
+                continue;
+
+            operations.Add(operation.Word, new SettledOperation(
+                operation.Word,
+                operation.Strongest(holds),
+                Holding(operation, holds, rule => rule.Why is not null),
+                Holding(operation, holds, rule => rule.Note is not null)));
         }
 
         return operations;
@@ -55,8 +57,7 @@ internal static class Settling
     {
         foreach (var operation in rules.ByOperation)
         {
-            var asking = Holding(operation, holds, rule => rule.Why is not null);
-            if (!asking.IsEmpty && (operation.Strongest(asking)?.Dust ?? catalogue.Operation(operation.Word).MakesDust))
+            if (operation.IsAsked(holds) && (operation.Strongest(holds)?.Dust ?? catalogue.Operation(operation.Word).MakesDust))
                 return true;
         }
 
@@ -65,13 +66,19 @@ internal static class Settling
 
     private static ImmutableArray<PrepRule> Holding(OperationRules operation, bool[] holds, Func<PrepRule, bool> wanted)
     {
-        ImmutableArray<PrepRule>.Builder? holding = null;
+        var count = 0;
+        foreach (var rule in operation.Rules)
+            count += holds[rule.Place] && wanted(rule) ? 1 : 0;
+        if (count == 0)
+            return [];
+
+        var holding = ImmutableArray.CreateBuilder<PrepRule>(count);
         foreach (var rule in operation.Rules)
         {
             if (holds[rule.Place] && wanted(rule))
-                (holding ??= ImmutableArray.CreateBuilder<PrepRule>()).Add(rule);
+                holding.Add(rule);
         }
 
-        return holding?.DrainToImmutable() ?? [];
+        return holding.MoveToImmutable();
     }
 }

@@ -9,13 +9,20 @@ internal sealed class TraitsBuilder
     private static readonly ImmutableArray<string> Yes = ["true"];
     private static readonly ImmutableArray<string> No = ["false"];
 
+    // A surface has some thirty keys.
+    private const int Room = 32;
+
     private readonly List<(string Key, ImmutableArray<string> Words)> entries;
 
     /// <summary>Nothing known yet.</summary>
-    public TraitsBuilder() => entries = [];
+    public TraitsBuilder() => entries = new(Room);
 
-    /// <summary>Begins with what is known already.</summary>
-    public TraitsBuilder(Traits known) => entries = [.. known.Entries];
+    /// <summary>Begins with what is known already, to which a few words are added.</summary>
+    public TraitsBuilder(Traits known)
+    {
+        entries = new(known.Entries.Length + 2);
+        entries.AddRange(known.Entries);
+    }
 
     /// <summary>More words under a key.</summary>
     public TraitsBuilder With(string key, ImmutableArray<string> more)
