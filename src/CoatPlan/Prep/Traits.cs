@@ -30,15 +30,22 @@ internal sealed class Traits
     /// <summary>All words of several, under each key in the order in which they come first.</summary>
     public static Traits All(IEnumerable<Traits> several)
     {
-        var found = new Dictionary<string, (List<string> Words, HashSet<string> Seen)>(StringComparer.Ordinal);
-        foreach (var entry in several.SelectMany(traits => traits.entries))
+        var found = new List<(string Key, GatheredWords Words)>();
+        foreach (var traits in several)
         {
-            if (!found.TryGetValue(entry.Key, out var known))
-                found[entry.Key] = known = ([], new HashSet<string>(StringComparer.Ordinal));
-            known.Words.AddRange(entry.Words.Where(known.Seen.Add));
+            var at = 0;
+            foreach (var (key, words) in traits.entries)
+            {
+                var order = -1;
+                while (at < found.Count && (order = string.CompareOrdinal(found[at].Key, key)) < 0)
+                    at++;
+                if (at == found.Count || order > 0)
+                    found.Insert(at, (key, new GatheredWords()));
+                found[at].Words.Add(words);
+            }
         }
 
-        return new([.. found.OrderBy(pair => pair.Key, StringComparer.Ordinal).Select(pair => (pair.Key, pair.Value.Words.ToImmutableArray()))]);
+        return new([.. found.Select(entry => (entry.Key, entry.Words.All))]);
     }
 
     /// <summary>The same with one word more under a key.</summary>
