@@ -13,29 +13,31 @@ public static class CautionsFor
         ArgumentNullException.ThrowIfNull(facts);
         ArgumentNullException.ThrowIfNull(texts);
 
-        var known = facts.All.GroupBy(fact => fact.Key, StringComparer.Ordinal)
-            .Aggregate(Traits.None, (traits, key) => traits.With(key.Key, key.Select(fact => fact.Word)));
+        var byKey = facts.All.ToLookup(fact => fact.Key, StringComparer.Ordinal);
+        var known = byKey
+            .Aggregate(new TraitsBuilder(), (traits, key) => traits.With(key.Key, [.. key.Select(fact => fact.Word).Distinct(StringComparer.Ordinal)]))
+            .Done();
         return
         [
             .. texts.Rows
                 .Where(row => row.Condition.Holds(known))
-                .Select(row => new Caution(row.Code, Sentence.Fill(row.Text, name => Value(name, row, facts)), row.Source)),
+                .Select(row => new Caution(row.Code, Sentence.Fill(row.Text, name => Value(name, row, facts, byKey)), row.Source)),
         ];
     }
 
-    private static string? Value(string name, CautionRow row, CautionFacts facts) => name switch
+    private static string? Value(string name, CautionRow row, CautionFacts facts, ILookup<string, CautionFact> byKey) => name switch
     {
-        "who" => Sentence.List(Who(row, facts)),
+        "who" => Sentence.List(Who(row, byKey)),
         "items" => Sentence.List(facts.Ignition),
         _ => null,
     };
 
     /// <summary>Names on which every key was found that is found on names at all.</summary>
-    private static string[] Who(CautionRow row, CautionFacts facts)
+    private static string[] Who(CautionRow row, ILookup<string, CautionFact> facts)
     {
         var byKey = row.Condition.When
-            .Select(pair => facts.All
-                .Where(fact => fact.Key == pair.Key && fact.Who.Length > 0 && pair.Value.Contains(fact.Word, StringComparer.Ordinal))
+            .Select(pair => facts[pair.Key]
+                .Where(fact => fact.Who.Length > 0 && pair.Value.Contains(fact.Word, StringComparer.Ordinal))
                 .Select(fact => fact.Who)
                 .ToArray())
             .Where(names => names.Length > 0)

@@ -5,11 +5,24 @@ namespace CoatPlan.Paint;
 /// <summary>All coats of a job at one station, not yet dated.</summary>
 public sealed record Coats
 {
+    // Each step of a batch asks for the coat of each of its surfaces.
+    private readonly Dictionary<(string Surface, int Layer, int Coat), SurfaceCoat> byPlace = [];
+
     /// <summary>The layers, by surface in the job's order, then first to last.</summary>
     public required ImmutableArray<SurfaceLayer> Layers { get; init; }
 
     /// <summary>The coats of those layers, in the same order, the mist coat of a layer first.</summary>
-    public required ImmutableArray<SurfaceCoat> All { get; init; }
+    public required ImmutableArray<SurfaceCoat> All
+    {
+        get;
+        init
+        {
+            field = value;
+            byPlace = value
+                .DistinctBy(coat => (coat.Surface, coat.Layer, coat.Coat))
+                .ToDictionary(coat => (coat.Surface, coat.Layer, coat.Coat));
+        }
+    }
 
     /// <summary>What will go wrong unless the job is changed, in the order of the surfaces.</summary>
     public required ImmutableArray<Warning> Warnings { get; init; }
@@ -21,7 +34,7 @@ public sealed record Coats
     /// <exception cref="ArgumentException">A surface that has no such coat.</exception>
     public ImmutableArray<SurfaceCoat> Of(ImmutableArray<string> surfaces, int layer, int coat) =>
     [
-        .. surfaces.Select(id => All.FirstOrDefault(one => one.Surface == id && one.Layer == layer && one.Coat == coat)
+        .. surfaces.Select(id => byPlace.GetValueOrDefault((id, layer, coat))
             ?? throw new ArgumentException($"'{id}' has no coat {coat} of layer {layer}", nameof(surfaces))),
     ];
 }

@@ -18,15 +18,17 @@ internal readonly record struct OpaqueFilm(double Infinite)
     /// <param name="power">S·X, more than zero.</param>
     public double Over(double ground, double power)
     {
-        var a = ((1 / Infinite) + Infinite) / 2;
-        var b = ((1 / Infinite) - Infinite) / 2;
-        var c = b / Math.Tanh(b * power);
-        return (1 - (ground * (a - c))) / (a - ground + c);
+        var (a, c) = Terms(power);
+        return Over(ground, a, c);
     }
 
     /// <summary>Reflectance over black as a share of that over white: 1 hides wholly.</summary>
     /// <param name="power">S·X, more than zero.</param>
-    public double Contrast(double power) => Over(Black, power) / Over(White, power);
+    public double Contrast(double power)
+    {
+        var (a, c) = Terms(power);
+        return Over(Black, a, c) / Over(White, a, c);
+    }
 
     /// <summary>Scattering power of a film whose contrast ratio is known.</summary>
     /// <param name="contrast">Over 0 and under 1.</param>
@@ -37,12 +39,22 @@ internal readonly record struct OpaqueFilm(double Infinite)
         for (var i = 0; i < Halvings; i++)
         {
             var middle = Math.Sqrt(low * high);
-            if (Contrast(middle) < contrast)
-                low = middle;
-            else
-                high = middle;
+            var hidesLess = Contrast(middle) < contrast;
+            if (middle == (hidesLess ? low : high))
+                break; // No number lies between the two.
+            (low, high) = hidesLess ? (middle, high) : (low, middle);
         }
 
         return high;
     }
+
+    /// <summary>a and b·coth(b·S·X).</summary>
+    private (double A, double C) Terms(double power)
+    {
+        var a = ((1 / Infinite) + Infinite) / 2;
+        var b = ((1 / Infinite) - Infinite) / 2;
+        return (a, b / Math.Tanh(b * power));
+    }
+
+    private static double Over(double ground, double a, double c) => (1 - (ground * (a - c))) / (a - ground + c);
 }

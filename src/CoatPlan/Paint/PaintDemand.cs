@@ -35,29 +35,43 @@ public static class PaintDemand
 
         var named = job.Surfaces.Select(surface => surface.System).Distinct()
             .SelectMany(key => job.Systems.First(system => system.Key == key).Layers).Select(layer => layer.Product).ToHashSet();
-        var luck = new SurfaceLuck(job.Name, Draws);
-        return
+        var luck = new SurfaceLuck(job.Name);
+        ImmutableArray<SprayedProduct> products =
         [
-            .. labels.All.Where(label => named.Contains(label.Key)).Select(label => Demand(
-                label, [.. coats.All.Where(coat => coat.Product == label.Key)], [.. sprayed.Where(one => one.Product == label.Key)],
-                job, luck, figures)),
+            .. labels.All.Where(label => named.Contains(label.Key)).Select(label => Sprayed(label, coats, sprayed, job, luck, figures)),
         ];
+        // All products in one stretch of the draws before the next: they share the luck of the surfaces they go on.
+        for (var stretch = 0; stretch * DrawnStretch.Length < Draws; stretch++)
+        {
+            foreach (var product in products)
+                product.Demand.Draw(stretch);
+        }
+
+        return [.. products.Select(product => Demand(product, job))];
     }
 
-    private static ProductDemand Demand(
-        Label label, ImmutableArray<SurfaceCoat> coats, ImmutableArray<SprayedCoat> sprayed, Job job, SurfaceLuck luck, Figures figures)
+    private static SprayedProduct Sprayed(
+        Label label, Coats coats, ImmutableArray<SprayedCoat> sprayed, Job job, SurfaceLuck luck, Figures figures)
     {
+        ImmutableArray<SurfaceCoat> own = [.. coats.All.Where(coat => coat.Product == label.Key)];
+        var sessions = SpraySessions.Of(label, own, [.. sprayed.Where(one => one.Product == label.Key)], job.Crew.Stations, figures);
+        var coversSpread = figures.Share(label.CoversMeasured ? "covers-spread-measured" : "covers-spread");
+        return new SprayedProduct(label, own, sessions.Count, new DrawnDemand(label, sessions, luck, coversSpread, Draws));
+    }
+
+    private static ProductDemand Demand(SprayedProduct product, Job job)
+    {
+        var (label, coats) = (product.Label, product.Coats);
         var reach = PackageReach.Of(label);
         var stations = job.Crew.Stations;
         var area = coats.Aggregate(Area.Zero, (sum, coat) => sum + coat.AreaCoats) * stations;
         var likely = coats.Sum(coat => coat.Packages) * stations;
         // Packages of the other basis follow from the same sum, the form's factor included.
         var onBasis = reach.Area is { } basisReach ? basisReach.SquareMeters * likely : 0;
-        var sessions = SpraySessions.Of(label, coats, sprayed, stations, figures);
-        var drawn = DrawnDemand.Of(label, sessions, luck, figures.Share(label.CoversMeasured ? "covers-spread-measured" : "covers-spread"));
-        var low = WholePackages.For(DrawnDemand.At(drawn, LowShare));
+        var drawn = product.Demand.Drawn;
+        var low = drawn.At(LowShare);
         var cans = Math.Max(WholePackages.For(likely * (1 + job.Reserve.DecimalFractions)), low);
-        var high = Math.Max(cans, WholePackages.For(DrawnDemand.At(drawn, HighShare)));
+        var high = Math.Max(cans, drawn.At(HighShare));
         return new ProductDemand
         {
             Label = label,
@@ -66,11 +80,18 @@ public static class PaintDemand
             BySolids = reach.BySolids is { } solids ? onBasis / solids.SquareMeters : null,
             Basis = reach.Basis,
             Likely = likely,
-            Sessions = sessions.Count,
+            Sessions = product.Sessions,
             Cans = cans,
             CansLow = low,
             CansHigh = high,
-            Covered = DrawnDemand.Covered(drawn, low, high),
+            Covered = drawn.Around(low, high),
         };
     }
+
+    /// <summary>A product as it is sprayed.</summary>
+    /// <param name="Label">The product.</param>
+    /// <param name="Coats">Its coats at one station.</param>
+    /// <param name="Sessions">Times that it is taken up anew.</param>
+    /// <param name="Demand">What the draws ask of it.</param>
+    private sealed record SprayedProduct(Label Label, ImmutableArray<SurfaceCoat> Coats, int Sessions, DrawnDemand Demand);
 }

@@ -23,7 +23,8 @@ public static class PaintWork
         ArgumentNullException.ThrowIfNull(labels);
         ArgumentNullException.ThrowIfNull(catalogue);
 
-        var layers = surfaces.SelectMany(surface => Layers(System(job, surface), surface, labels, catalogue)).ToImmutableArray();
+        var hiding = new HidingOnce(catalogue);
+        var layers = surfaces.SelectMany(surface => Layers(System(job, surface), surface, labels, hiding, catalogue)).ToImmutableArray();
         return new Coats
         {
             Layers = layers,
@@ -37,7 +38,8 @@ public static class PaintWork
         ?? throw new ArgumentException($"the job has no system '{surface.Surface.System}'", nameof(job));
 
     /// <summary>The layers that are sprayed: one for bare spots only falls away where nothing is bare.</summary>
-    private static IEnumerable<SurfaceLayer> Layers(PaintSystem system, MeasuredSurface surface, Labels labels, Catalogue catalogue)
+    private static IEnumerable<SurfaceLayer> Layers(
+        PaintSystem system, MeasuredSurface surface, Labels labels, HidingOnce hiding, Catalogue catalogue)
     {
         var below = OldColour.Of(surface.Surface, catalogue);
         var seen = LastColour(system, labels);
@@ -49,8 +51,8 @@ public static class PaintWork
                 continue;
 
             var label = labels[layer.Product];
-            int? hiding = i == seen ? HidingCoats.Over(below, label, catalogue.Figures) : null;
-            var coats = CoatsAsked.Of(layer.Coats, label.CoatsLeast, label.CoatsMost, hiding);
+            int? hidden = i == seen ? hiding.Over(below, label) : null;
+            var coats = CoatsAsked.Of(layer.Coats, label.CoatsLeast, label.CoatsMost, hidden);
             yield return new SurfaceLayer
             {
                 Surface = surface,
@@ -59,10 +61,10 @@ public static class PaintWork
                 Coats = coats,
                 Mist = layer.Mist,
                 Share = share,
-                Primer = hiding > 1 ? PrimerShade.For(label, hiding.Value, catalogue) : null,
+                Primer = hidden > 1 ? hiding.Primer(label, hidden.Value) : null,
             };
             if (!layer.OnlyBare)
-                below = OldColour.Under(label, coats.Coats, below);
+                below = hiding.Under(label, coats.Coats, below);
         }
     }
 

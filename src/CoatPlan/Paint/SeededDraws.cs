@@ -1,3 +1,5 @@
+using System.Numerics;
+
 namespace CoatPlan.Paint;
 
 /// <summary>Random draws that are the same for the same words on every machine.</summary>
@@ -8,6 +10,8 @@ namespace CoatPlan.Paint;
 internal sealed class SeededDraws
 {
     private const ulong Step = 0x9E3779B97F4A7C15;
+    private const ulong FirstFactor = 0xBF58476D1CE4E5B9;
+    private const ulong SecondFactor = 0x94D049BB133111EB;
     private const ulong HashStart = 0xCBF29CE484222325;
     private const ulong HashPrime = 0x100000001B3;
     private const double Unit = 1.0 / (1UL << 53);
@@ -32,13 +36,39 @@ internal sealed class SeededDraws
     {
         state += Step;
         var mixed = state;
-        mixed = (mixed ^ (mixed >> 30)) * 0xBF58476D1CE4E5B9;
-        mixed = (mixed ^ (mixed >> 27)) * 0x94D049BB133111EB;
+        mixed = (mixed ^ (mixed >> 30)) * FirstFactor;
+        mixed = (mixed ^ (mixed >> 27)) * SecondFactor;
         return ((mixed ^ (mixed >> 31)) >> 11) * Unit;
     }
 
     /// <summary>The next number between −1 and 1, likeliest at 0 and falling off straight to both ends.</summary>
     public double Around() => Even() + Even() - 1;
+
+    /// <summary>The next numbers as <see cref="Around()"/> would bring them one by one, several at a time where the machine can.</summary>
+    /// <param name="numbers">Takes them.</param>
+    public void Around(Span<double> numbers)
+    {
+        const ulong EachTakesTwo = unchecked(2 * Step);
+        var lanes = Vector<ulong>.Count;
+        var first = Vector.CreateSequence(state + Step, EachTakesTwo);
+        var done = 0;
+        for (; done + lanes <= numbers.Length; done += lanes)
+        {
+            (Even(first) + Even(first + new Vector<ulong>(Step)) - Vector<double>.One).CopyTo(numbers[done..]);
+            first += new Vector<ulong>((ulong)lanes * EachTakesTwo);
+        }
+
+        state += (ulong)done * EachTakesTwo;
+        for (; done < numbers.Length; done++)
+            numbers[done] = Around();
+    }
+
+    private static Vector<double> Even(Vector<ulong> mixed)
+    {
+        mixed = (mixed ^ (mixed >>> 30)) * new Vector<ulong>(FirstFactor);
+        mixed = (mixed ^ (mixed >>> 27)) * new Vector<ulong>(SecondFactor);
+        return Vector.ConvertToDouble((mixed ^ (mixed >>> 31)) >>> 11) * Unit;
+    }
 
     private void Mix(char sign) => state = unchecked((state ^ sign) * HashPrime);
 }

@@ -18,7 +18,7 @@ internal sealed record BatchPreparation(PrepContext Context)
         if (newest.TryGetValue(batch, out var known) && !surfaces.IsDefault && known.Surfaces.SequenceEqual(surfaces))
             return known.Operations;
 
-        var settled = Settled(surfaces);
+        var settled = new NamedSurfaces(Settled(surfaces));
         var operations = Chain(Words(settled, row => !row.OncePerJob && row.Word != "remask").Select(row => Operation(row, settled, batch)));
         newest[batch] = (surfaces, operations);
         return operations;
@@ -27,7 +27,7 @@ internal sealed record BatchPreparation(PrepContext Context)
     /// <summary>See <see cref="Sequence.Remask"/>.</summary>
     public ImmutableArray<Operation> Remask(ImmutableArray<string> surfaces, string batch)
     {
-        var settled = Settled(surfaces);
+        var settled = new NamedSurfaces(Settled(surfaces));
         return
         [
             .. Words(settled, row => row.Word == "mask").Select(row => Operation(row, settled, batch)).Select(mask => mask with
@@ -36,7 +36,7 @@ internal sealed record BatchPreparation(PrepContext Context)
                 Word = "remask",
                 Stage = Context.Catalogue.Operation("remask").Stage,
                 Order = Context.Catalogue.Operation("remask").Order,
-                Title = $"Mask again: {Sentence.List(settled.Select(surface => surface.Name))}",
+                Title = $"Mask again: {settled.Names}",
                 Why = "The tape came off at its limit or for another colour, and goes on again before the next coat. (common practice)",
                 After = [],
             }),
@@ -45,7 +45,7 @@ internal sealed record BatchPreparation(PrepContext Context)
 
     /// <summary>See <see cref="Sequence.Rework"/>.</summary>
     public ImmutableArray<Operation> Rework(ImmutableArray<string> surfaces, string batch) =>
-        Dulled(Settled(surfaces), batch, "rework", AfterMissedWindow, WhyRework);
+        Dulled(new NamedSurfaces(Settled(surfaces)), batch, "rework", AfterMissedWindow, WhyRework);
 
     /// <summary>See <see cref="Sequence.BetweenLayers"/>.</summary>
     public ImmutableArray<Operation> BetweenLayers(ImmutableArray<string> surfaces, string batch, int layer)
@@ -60,9 +60,8 @@ internal sealed record BatchPreparation(PrepContext Context)
         if (row is null || below.Key == above.Key)
             return [];
 
-        var why = Sentence.Fill(row.Why, name => name == "below" ? below.Name : name == "above" ? above.Name : null);
-        return Dulled(
-            settled, batch, FormattableString.Invariant($"over-{layer}"), row.Way, Sentence.WithSource(why, row.Source, row.Status));
+        var why = Sentence.Fill(row.Why, row.Source, row.Status, name => name == "below" ? below.Name : name == "above" ? above.Name : null);
+        return Dulled(new NamedSurfaces(settled), batch, FormattableString.Invariant($"over-{layer}"), row.Way, why);
     }
 
     private const string AfterMissedWindow = "pad";
@@ -72,25 +71,25 @@ internal sealed record BatchPreparation(PrepContext Context)
 
     private static ImmutableArray<string> DullingWords { get; } = ["scuff", "blow-off", "final-wipe", "tack"];
 
-    private ImmutableArray<Operation> Dulled(ImmutableArray<SettledSurface> settled, string batch, string prefix, string scuffWay, string why) =>
+    private ImmutableArray<Operation> Dulled(NamedSurfaces settled, string batch, string prefix, string scuffWay, string why) =>
         Unopened(DullingWords.Select(word => Dulling(Context.Catalogue.Operation(word), settled, batch, scuffWay) is var operation
             ? operation with { Id = $"{prefix}-{operation.Id}", Why = why }
             : operation));
 
     // On new film, not on the old one: no lead in it and nothing to keep wet for; only the wipe still heeds the plastic below.
-    private Operation Dulling(Presets.Operation row, ImmutableArray<SettledSurface> settled, string batch, string scuffWay)
+    private Operation Dulling(Presets.Operation row, NamedSurfaces settled, string batch, string scuffWay)
     {
         var way = row.Word switch
         {
             "scuff" => Context.Rules.Way(row.Word, scuffWay),
-            "final-wipe" => settled.Select(surface => surface.Operations.GetValueOrDefault(row.Word)?.Way).FirstOrDefault(way => way is not null),
+            "final-wipe" => settled.All.Select(surface => surface.Operations.GetValueOrDefault(row.Word)?.Way).FirstOrDefault(way => way is not null),
             _ => Context.Rules.Ways.FirstOrDefault(way => way.Operation == row.Word),
         };
         var plain = new SettledOperation(row.Word, way, [], []);
-        var work = settled.Select(surface => new SurfaceWork(surface.Id, HandsOn.OnSurface(surface, plain, [], Context.Catalogue))).ToImmutableArray();
-        return Undone(row, settled, batch, work) with
+        var work = settled.All.Select(surface => new SurfaceWork(surface.Id, HandsOn.OnSurface(surface, plain, [], Context.Catalogue))).ToImmutableArray();
+        return Undone(row, settled.All, batch, work) with
         {
-            Title = $"{way?.Title ?? row.Title}: {Sentence.List(settled.Select(surface => surface.Name))}",
+            Title = $"{way?.Title ?? row.Title}: {settled.Names}",
             MakesDust = way?.Dust ?? row.MakesDust,
             Grits = way?.Grits ?? [],
             Wait = way?.Wait is { } id ? Context.Rules.Wait(id, Context.Catalogue) : OperationWait.None,
@@ -108,39 +107,43 @@ internal sealed record BatchPreparation(PrepContext Context)
         return [.. surfaces.Select(id => placeOf[id]).Distinct().Order().Select(place => Context.Surfaces[place])];
     }
 
-    private IEnumerable<Presets.Operation> Words(ImmutableArray<SettledSurface> settled, Func<Presets.Operation, bool> wanted) =>
+    private IEnumerable<Presets.Operation> Words(NamedSurfaces settled, Func<Presets.Operation, bool> wanted) =>
         Context.Catalogue.Operations
-            .Where(row => wanted(row) && settled.Any(surface => surface.Operations.ContainsKey(row.Word)))
+            .Where(row => wanted(row) && settled.All.Any(surface => surface.Operations.ContainsKey(row.Word)))
             .OrderBy(row => row.Stage)
             .ThenBy(row => row.Order);
 
-    private Operation Operation(Presets.Operation row, ImmutableArray<SettledSurface> batchSurfaces, string batch)
+    private Operation Operation(Presets.Operation row, NamedSurfaces batchSurfaces, string batch)
     {
-        var surfaces = batchSurfaces.Where(surface => surface.Operations.ContainsKey(row.Word)).ToImmutableArray();
-        var work = surfaces
-            .Select(surface => new SurfaceWork(surface.Id, HandsOn.OnSurface(surface, surface.Operations[row.Word], surface.Masked, Context.Catalogue)))
+        var surfaces = batchSurfaces.With(row.Word);
+        var settled = surfaces.All.Select(surface => surface.Operations[row.Word]).ToImmutableArray();
+        var work = surfaces.All
+            .Zip(settled, (surface, operation) => new SurfaceWork(surface.Id, HandsOn.OnSurface(surface, operation, surface.Masked, Context.Catalogue)))
             .ToImmutableArray();
-        var ways = surfaces
-            .GroupBy(surface => surface.Operations[row.Word].Way?.Title ?? row.Title, StringComparer.Ordinal)
-            .ToArray();
-        var settled = surfaces.Select(surface => surface.Operations[row.Word]).ToArray();
+        var title = settled[0].Way?.Title ?? row.Title;
+        var oneWay = settled.All(operation => (operation.Way?.Title ?? row.Title) == title);
 
-        return Undone(row, surfaces, batch, work) with
+        return Undone(row, surfaces.All, batch, work) with
         {
-            Title = $"{(ways.Length == 1 ? ways[0].Key : row.Title)}: {Sentence.List(surfaces.Select(surface => surface.Name))}",
+            Title = $"{(oneWay ? title : row.Title)}: {surfaces.Names}",
             Notes =
             [
-                .. ways.Length == 1 ? [] : ways.Select(way => $"{Sentence.List(way.Select(surface => surface.Name))}: {way.Key}"),
-                .. Reasons.Notes(Reasons.ByRule(surfaces, surface => surface.Operations[row.Word].Notes, Context.Rules)),
+                .. oneWay ? [] : ByWay(row, surfaces.All),
+                .. Reasons.Notes(Reasons.ByRule(surfaces, surface => surface.Operations[row.Word].Notes)),
             ],
-            Why = Reasons.Why(Reasons.ByRule(surfaces, surface => surface.Operations[row.Word].Reasons, Context.Rules)),
+            Why = Reasons.Why(Reasons.ByRule(surfaces, surface => surface.Operations[row.Word].Reasons)),
             MakesDust = settled.Any(operation => operation.Way?.Dust ?? row.MakesDust),
             HotWork = settled.Any(operation => operation.Way?.Hot ?? row.HotWork),
-            Wait = row.Word == "heat-cure" ? StagedHeat.Longest(surfaces, Context.Catalogue) : surfaces.Select(surface => Wait(surface, row)).MaxBy(wait => wait.Time)!,
-            Masked = row.Word == "mask" ? [.. surfaces.SelectMany(surface => surface.Masked.Select(item => Times(item, surface.Measured.Count)))] : [],
+            Wait = row.Word == "heat-cure" ? StagedHeat.Longest(surfaces.All, Context.Catalogue) : Longest(row, surfaces.All),
+            Masked = row.Word == "mask" ? [.. surfaces.All.SelectMany(surface => surface.Masked.Select(item => Times(item, surface.Measured.Count)))] : [],
             Grits = [.. settled.SelectMany(operation => operation.Way?.Grits ?? []).Distinct(StringComparer.Ordinal).OrderBy(grit => grit.Length).ThenBy(grit => grit, StringComparer.Ordinal)],
         };
     }
+
+    /// <summary>What is done on which surfaces where not all are done one way.</summary>
+    private static IEnumerable<string> ByWay(Presets.Operation row, ImmutableArray<SettledSurface> surfaces) => surfaces
+        .GroupBy(surface => surface.Operations[row.Word].Way?.Title ?? row.Title, StringComparer.Ordinal)
+        .Select(way => $"{Sentence.List(way.Select(surface => surface.Name))}: {way.Key}");
 
     private Operation Undone(Presets.Operation row, ImmutableArray<SettledSurface> surfaces, string batch, ImmutableArray<SurfaceWork> work) => new()
     {
@@ -165,13 +168,40 @@ internal sealed record BatchPreparation(PrepContext Context)
     private static MaskedItem Times(MaskedItem item, int count) =>
         item with { Edge = item.Edge * count, Area = item.Area * count, Plugs = item.Plugs * count };
 
-    /// <summary>What the rule or the way says; else the dwell of the rate.</summary>
-    private OperationWait Wait(SettledSurface surface, Presets.Operation row)
+    private OperationWait Longest(Presets.Operation row, ImmutableArray<SettledSurface> surfaces)
     {
-        var operation = surface.Operations[row.Word];
-        if ((operation.Reasons.Select(rule => rule.Wait).OfType<string>().FirstOrDefault() ?? operation.Way?.Wait) is { } id)
-            return Context.Rules.Wait(id, Context.Catalogue);
+        OperationWait? longest = null;
+        string? last = null;
+        foreach (var surface in surfaces)
+        {
+            var named = NamedWait(surface.Operations[row.Word]);
+            if (named is not null && named == last)
+                continue;
 
+            last = named;
+            var wait = named is null ? Dwell(surface, surface.Operations[row.Word]) : Context.Rules.Wait(named, Context.Catalogue);
+            if (longest is null || wait.Time > longest.Time)
+                longest = wait;
+        }
+
+        return longest ?? OperationWait.None;
+    }
+
+    /// <summary>Id of the wait that a rule asks for, or else the way; null: none.</summary>
+    private static string? NamedWait(SettledOperation operation)
+    {
+        foreach (var rule in operation.Reasons)
+        {
+            if (rule.Wait is { } asked)
+                return asked;
+        }
+
+        return operation.Way?.Wait;
+    }
+
+    /// <summary>The dwell of the rate.</summary>
+    private OperationWait Dwell(SettledSurface surface, SettledOperation operation)
+    {
         var rate = HandsOn.Rate(surface, operation, Context.Catalogue);
         return rate.DwellMinutes > 0
             ? new OperationWait(WaitKind.Dwell, Duration.FromSeconds((long)(rate.DwellMinutes * 60)), "what was put on to work", rate.Provenance.Source)

@@ -18,6 +18,6 @@ internal sealed record DerivedTrait(string Id, string Trait, string Word, RuleCo
     });
 
     /// <summary>What is known with all that follows from it, row after row.</summary>
-    public static Traits Follow(IEnumerable<DerivedTrait> rows, Traits known) =>
+    public static Traits Follow(ImmutableArray<DerivedTrait> rows, Traits known) =>
         rows.Aggregate(known, (traits, row) => row.Condition.Holds(traits) ? traits.With(row.Trait, row.Word) : traits);
 }

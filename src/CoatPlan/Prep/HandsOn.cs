@@ -1,3 +1,4 @@
+using CoatPlan.Jobs;
 using CoatPlan.Presets;
 
 namespace CoatPlan.Prep;
@@ -50,23 +51,37 @@ internal static class HandsOn
         return WholeSeconds(Math.Max(minutes * (1 + catalogue.Figures.Share("rest").DecimalFractions), LeastMinutes(catalogue)));
     }
 
-    private static double MaskMinutes(Presets.Operation row, ImmutableArray<MaskedItem> masked, Catalogue catalogue) =>
-        masked.Sum(item =>
+    private static double MaskMinutes(Presets.Operation row, ImmutableArray<MaskedItem> masked, Catalogue catalogue)
+    {
+        var minutes = 0.0;
+        foreach (var item in masked)
         {
             var rate = row.Rate(item.Kind == Masking.Surroundings ? "edge" : catalogue.MaskKind(item.Kind).Rate);
-            return (rate.MinutesPerMetre * item.Edge.Meters)
+            minutes += (rate.MinutesPerMetre * item.Edge.Meters)
                 + (rate.MinutesPerPlug * item.Plugs)
                 + (row.Rate(Film).MinutesPerSquareMetre * item.Area.SquareMeters);
-        });
+        }
+
+        return minutes;
+    }
 
     private static double ByPiece(
         OperationRate rate, SettledSurface surface, string word, ImmutableArray<MaskedItem> masked, Catalogue catalogue)
     {
-        var edge = word == "featheredge"
-            ? surface.Surface.Conditions.Sum(condition => catalogue.Condition(condition).ChipEdgePerSquareMetre)
-                * surface.Measured.Piece.SquareMeters
-            : masked.Sum(item => item.Edge.Meters);
-        return (rate.MinutesPerMetre * edge) + (rate.MinutesPerPlug * Math.Max(1, masked.Sum(item => item.Plugs)));
+        var (taped, plugs) = (0.0, 0);
+        foreach (var item in masked)
+            (taped, plugs) = (taped + item.Edge.Meters, plugs + item.Plugs);
+        var edge = word == "featheredge" ? Chips(surface.Surface, catalogue) * surface.Measured.Piece.SquareMeters : taped;
+        return (rate.MinutesPerMetre * edge) + (rate.MinutesPerPlug * Math.Max(1, plugs));
+    }
+
+    /// <summary>Edge of the chips, metres for each square metre.</summary>
+    private static double Chips(JobSurface surface, Catalogue catalogue)
+    {
+        var edge = 0.0;
+        foreach (var condition in surface.Conditions)
+            edge += catalogue.Condition(condition).ChipEdgePerSquareMetre;
+        return edge;
     }
 
     private static double Reach(SettledSurface surface, Presets.Operation row, Catalogue catalogue)

@@ -6,14 +6,15 @@ namespace CoatPlan.Prep;
 internal static class JobTraits
 {
     /// <summary>The job's own words.</summary>
-    public static Traits Of(Job job) => Traits.None
-        .With("work-on", WorkOn(job))
-        .With("checks", Checks(job.Checks))
+    public static Traits Of(Job job) => new TraitsBuilder()
+        .With("work-on", [WorkOn(job)])
+        .With("checks", [.. Checks(job.Checks)])
         .Saying("strips", job.Surfaces.Any(surface => !surface.Stays))
         .Saying("ignition", !job.Place.Ignition.IsEmpty)
-        .With("heater", job.Place.Hold is null ? "none" : job.Place.Heater == HeaterKind.Open ? "open" : "sealed")
+        .With("heater", [job.Place.Hold is null ? "none" : job.Place.Heater == HeaterKind.Open ? "open" : "sealed"])
         .Saying("outdoors", job.Place.Outdoors)
-        .With("stations", job.Crew.Stations > 1 ? "many" : "one");
+        .With("stations", [job.Crew.Stations > 1 ? "many" : "one"])
+        .Done();
 
     /// <summary>A vehicle, parts that come off one, or loose pieces on the bench.</summary>
     /// <remarks>

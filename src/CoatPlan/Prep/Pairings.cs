@@ -17,7 +17,7 @@ internal static class Pairings
         var painted = catalogue.Finish(measured.Surface.Finish).IsPaint;
         var bareShare = measured.BareShare.DecimalFractions;
         var full = layers.Where(layer => !layer.OnlyBare).ToImmutableArray();
-        var found = ImmutableArray.CreateBuilder<Pairing>();
+        var found = new List<Pairing>();
         if (bareShare > 0)
         {
             var on = painted ? Pairing.OnSpots : Pairing.OnMaterial;
@@ -42,7 +42,20 @@ internal static class Pairings
             found.AddRange(Over(full, catalogue));
         }
 
-        return [.. found.Distinct()];
+        return Each(found);
+    }
+
+    // A handful, of which the labels are the same objects: looking is much quicker than hashing whole labels.
+    private static ImmutableArray<Pairing> Each(List<Pairing> found)
+    {
+        var once = ImmutableArray.CreateBuilder<Pairing>(found.Count);
+        foreach (var pairing in found)
+        {
+            if (!once.Contains(pairing))
+                once.Add(pairing);
+        }
+
+        return once.DrainToImmutable();
     }
 
     private static Pairing OnMaterial(string on, Label label, MeasuredSurface measured, Catalogue catalogue)

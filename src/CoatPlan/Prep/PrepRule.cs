@@ -36,4 +36,7 @@ internal sealed record PrepRule
 
     /// <summary>Whether it is judged after the others because it asks what they settled.</summary>
     public bool Follows { get; private init; }
+
+    /// <summary>Where it stands among the rules, from 0: reasons are told in their order.</summary>
+    public int Place { get; init; }
 }

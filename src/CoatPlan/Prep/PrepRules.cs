@@ -27,7 +27,11 @@ public sealed record PrepRules
 
     internal ImmutableArray<LayerRule> Between { get; init; } = [];
 
-    internal ImmutableArray<PrepRule> Rules { get; init; } = [];
+    /// <summary>In the order of the file.</summary>
+    internal ImmutableArray<PrepRule> Rules { get; private init; } = [];
+
+    /// <summary>The same by operation, with the ways of each.</summary>
+    internal ImmutableArray<OperationRules> ByOperation { get; private init; } = [];
 
     /// <summary>The same with a shop's own rows: those with an id or a name that stands here replace it, others are added.</summary>
     /// <param name="text">A file of the shape of prep.yaml; sections may be left out.</param>
@@ -63,6 +67,7 @@ public sealed record PrepRules
         var rules = file.Rows("rules", "rule", row => Rule(row, ways, waitIds, keys));
         file.Close();
 
+        ImmutableArray<PrepRule> placed = [.. Merge(under?.Rules, rules, rule => rule.Id).Select((rule, place) => rule with { Place = place })];
         return new PrepRules
         {
             Waits = waits,
@@ -71,7 +76,8 @@ public sealed record PrepRules
             Ways = ways,
             Traits = Merge(under?.Traits, traits, trait => trait.Id),
             Between = Merge(under?.Between, between, row => row.Class),
-            Rules = Merge(under?.Rules, rules, rule => rule.Id),
+            Rules = placed,
+            ByOperation = OperationRules.Of(placed, ways),
         };
     }
 

@@ -51,8 +51,7 @@ public static class PrepSequence
     {
         var layers = Layers(measured.Surface, job, labels);
         var pairings = Pairings.Of(measured, layers, texts.Warnings.Through, catalogue);
-        var own = SurfaceTraits.Of(measured, layers, job, catalogue)
-            .Saying("patch-test", pairings.Any(pairing => pairing.Judgement.Verdict == Verdict.Test));
+        var own = SurfaceTraits.Of(measured, layers, pairings, job, catalogue);
         var (operations, known) = Settling.Settle(DerivedTrait.Follow(texts.Rules.Traits, own.And(jobTraits)), texts.Rules, catalogue);
         var name = repeatedNames.Contains(measured.Surface.Name) ? $"{measured.Surface.Name} ({measured.Id})" : measured.Surface.Name;
         return new SettledSurface

@@ -5,31 +5,41 @@ internal static class Reasons
 {
     /// <summary>One sentence for each rule, with its source, in the order of the file.</summary>
     /// <param name="asking">Rules and the surfaces that each was asked for on.</param>
-    public static string Why(IEnumerable<(PrepRule Rule, ImmutableArray<SettledSurface> Surfaces)> asking) =>
-        string.Join(" ", asking.Select(pair => Sentence.WithSource(Fill(pair.Rule.Why!, pair.Rule.Condition, pair.Surfaces), pair.Rule.Source, pair.Rule.Status)));
+    public static string Why(IEnumerable<(PrepRule Rule, NamedSurfaces Surfaces)> asking) =>
+        string.Join(" ", asking.Select(pair => Written(pair.Rule.Why!, pair.Rule, pair.Surfaces)));
 
     /// <summary>One note for each rule, in the order of the file.</summary>
     /// <param name="noting">Rules and the surfaces that each was asked for on.</param>
-    public static ImmutableArray<string> Notes(IEnumerable<(PrepRule Rule, ImmutableArray<SettledSurface> Surfaces)> noting) =>
-        [.. noting.Select(pair => Sentence.WithSource(Fill(pair.Rule.Note!, pair.Rule.Condition, pair.Surfaces), pair.Rule.Source, pair.Rule.Status))];
+    public static ImmutableArray<string> Notes(IEnumerable<(PrepRule Rule, NamedSurfaces Surfaces)> noting) =>
+        [.. noting.Select(pair => Written(pair.Rule.Note!, pair.Rule, pair.Surfaces))];
 
     /// <summary>The rules of a word over surfaces, each with those it holds for, in the order of the file.</summary>
-    public static IEnumerable<(PrepRule Rule, ImmutableArray<SettledSurface> Surfaces)> ByRule(
-        IEnumerable<SettledSurface> surfaces, Func<SettledSurface, IEnumerable<PrepRule>> rulesOf, PrepRules rules)
+    public static IEnumerable<(PrepRule Rule, NamedSurfaces Surfaces)> ByRule(
+        NamedSurfaces surfaces, Func<SettledSurface, ImmutableArray<PrepRule>> rulesOf)
     {
-        var holding = surfaces.SelectMany(surface => rulesOf(surface).Select(rule => (rule, surface))).ToLookup(pair => pair.rule.Id, pair => pair.surface);
-        return rules.Rules.Where(rule => holding.Contains(rule.Id)).Select(rule => (rule, holding[rule.Id].ToImmutableArray()));
+        var holding = new SortedList<int, (PrepRule Rule, ImmutableArray<SettledSurface>.Builder Surfaces)>();
+        foreach (var surface in surfaces.All)
+        {
+            foreach (var rule in rulesOf(surface))
+            {
+                if (!holding.TryGetValue(rule.Place, out var held))
+                    holding[rule.Place] = held = (rule, ImmutableArray.CreateBuilder<SettledSurface>(surfaces.All.Length));
+                held.Surfaces.Add(surface);
+            }
+        }
+
+        return holding.Values.Select(held => (held.Rule, surfaces.Only(held.Surfaces.DrainToImmutable())));
     }
 
-    /// <summary>A sentence with what was found on the surfaces put in.</summary>
-    public static string Fill(string pattern, RuleCondition condition, ImmutableArray<SettledSurface> surfaces) =>
-        Sentence.Fill(pattern, name => name switch
+    /// <summary>A sentence with what was found on the surfaces put in, and where it comes from.</summary>
+    private static string Written(string pattern, PrepRule rule, NamedSurfaces surfaces) =>
+        Sentence.Fill(pattern, rule.Source, rule.Status, name => name switch
         {
-            "surfaces" => Sentence.List(surfaces.Select(surface => surface.Name)),
-            "first" => Products(surfaces, "first"),
-            "over" => Products(surfaces, "over"),
-            "mask" => Sentence.List(surfaces.SelectMany(surface => Masked(surface, condition))),
-            _ => Sentence.List(surfaces.SelectMany(surface => condition.Found(name, surface.Known))),
+            "surfaces" => surfaces.Names,
+            "first" => Products(surfaces.All, "first"),
+            "over" => Products(surfaces.All, "over"),
+            "mask" => Sentence.List(surfaces.All.SelectMany(surface => Masked(surface, rule.Condition))),
+            _ => Sentence.List(surfaces.All.SelectMany(surface => rule.Condition.Found(name, surface.Known))),
         });
 
     private static IEnumerable<string> Masked(SettledSurface surface, RuleCondition condition)

@@ -1,4 +1,5 @@
-using System.Text;
+using System.Globalization;
+using System.Runtime.CompilerServices;
 
 namespace CoatPlan.Prep;
 
@@ -12,26 +13,27 @@ internal static class Sentence
     /// <exception cref="ArgumentException">A name in braces that has no value.</exception>
     public static string Fill(string pattern, Func<string, string?> valueOf)
     {
-        var text = new StringBuilder(pattern.Length * 2);
-        for (var at = 0; at < pattern.Length;)
-        {
-            var open = pattern.IndexOf('{', at);
-            var close = open < 0 ? -1 : pattern.IndexOf('}', open);
-            if (close < 0)
-            {
-                text.Append(pattern, at, pattern.Length - at);
-                break;
-            }
+        var text = new DefaultInterpolatedStringHandler(pattern.Length, 1, CultureInfo.InvariantCulture);
+        Append(ref text, pattern, valueOf);
+        return text.ToStringAndClear();
+    }
 
-            var name = pattern[(open + 1)..close];
-            text.Append(pattern, at, open - at);
-            text.Append(valueOf(name) ?? throw new ArgumentException($"nothing is called '{name}' in '{pattern}'", nameof(pattern)));
-            at = close + 1;
+    /// <summary>The same followed by where the sentence comes from, in brackets.</summary>
+    /// <exception cref="ArgumentException">A name in braces that has no value.</exception>
+    public static string Fill(string pattern, string source, string status, Func<string, string?> valueOf)
+    {
+        var text = new DefaultInterpolatedStringHandler(pattern.Length + source.Length + status.Length, 1, CultureInfo.InvariantCulture);
+        Append(ref text, pattern, valueOf);
+        text.AppendLiteral(" (");
+        if (source.Length > 0 && source != status)
+        {
+            text.AppendLiteral(source);
+            text.AppendLiteral("; ");
         }
 
-        if (text.Length > 0 && !GivenNames.Any(name => pattern.StartsWith($"{{{name}}}", StringComparison.Ordinal)))
-            text[0] = char.ToUpperInvariant(text[0]);
-        return text.ToString();
+        text.AppendLiteral(status);
+        text.AppendLiteral(")");
+        return text.ToStringAndClear();
     }
 
     /// <summary>"a", "a and b", "a, b and c".</summary>
@@ -42,11 +44,53 @@ internal static class Sentence
         {
             0 => "",
             1 => all[0],
-            _ => $"{string.Join(", ", all[..^1])} and {all[^1]}",
+            _ => $"{string.Join(", ", all, 0, all.Length - 1)} and {all[^1]}",
         };
     }
 
-    /// <summary>A sentence followed by where it comes from, in brackets.</summary>
-    public static string WithSource(string sentence, string source, string status) =>
-        source.Length == 0 || source == status ? $"{sentence} ({status})" : $"{sentence} ({source}; {status})";
+    private static void Append(ref DefaultInterpolatedStringHandler text, string pattern, Func<string, string?> valueOf)
+    {
+        var begins = !BeginsWithGivenName(pattern);
+        for (var at = 0; at < pattern.Length;)
+        {
+            var open = pattern.IndexOf('{', at);
+            var close = open < 0 ? -1 : pattern.IndexOf('}', open);
+            if (close < 0)
+            {
+                Append(ref text, pattern.AsSpan(at), ref begins);
+                break;
+            }
+
+            var name = pattern[(open + 1)..close];
+            Append(ref text, pattern.AsSpan(at, open - at), ref begins);
+            Append(ref text, valueOf(name) ?? throw new ArgumentException($"nothing is called '{name}' in '{pattern}'", nameof(pattern)), ref begins);
+            at = close + 1;
+        }
+    }
+
+    private static void Append(ref DefaultInterpolatedStringHandler text, ReadOnlySpan<char> part, ref bool begins)
+    {
+        if (begins && part.Length > 0)
+        {
+            text.AppendFormatted([char.ToUpperInvariant(part[0])]);
+            part = part[1..];
+            begins = false;
+        }
+
+        text.AppendFormatted(part);
+    }
+
+    private static bool BeginsWithGivenName(string pattern)
+    {
+        if (!pattern.StartsWith('{') || pattern.IndexOf('}', StringComparison.Ordinal) is not (> 0 and var close))
+            return false;
+
+        foreach (var name in GivenNames)
+        {
+            if (pattern.AsSpan(1, close - 1).SequenceEqual(name))
+                return true;
+        }
+
+        return false;
+    }
 }

@@ -13,42 +13,72 @@ internal static class Settling
     public static (IReadOnlyDictionary<string, SettledOperation> Operations, Traits Known) Settle(
         Traits traits, PrepRules rules, Catalogue catalogue)
     {
-        var first = new HashSet<PrepRule>(ReferenceEqualityComparer.Instance);
-        var asked = new List<PrepRule>();
+        var holds = new bool[rules.Rules.Length];
+        var does = ImmutableArray.CreateBuilder<string>();
         foreach (var rule in rules.Rules)
         {
-            if (rule.Follows || !rule.Condition.Holds(traits))
-                continue;
-
-            first.Add(rule);
-            if (rule.Why is not null)
-                asked.Add(rule);
+            holds[rule.Place] = !rule.Follows && rule.Condition.Holds(traits);
+            if (holds[rule.Place] && rule.Why is not null && !does.Contains(rule.Operation))
+                does.Add(rule.Operation);
         }
 
-        var known = traits
-            .With(SettledTraits.Does, asked.Select(rule => rule.Operation))
-            .Saying(SettledTraits.Dust, asked.GroupBy(rule => rule.Operation).Any(word => MakesDust(word.Key, word, rules, catalogue)));
-        var holding = rules.Rules.Where(rule => rule.Follows ? rule.Condition.Holds(known) : first.Contains(rule)).ToArray();
+        var known = new TraitsBuilder(traits)
+            .With(SettledTraits.Does, does.ToImmutable())
+            .Saying(SettledTraits.Dust, MakesDust(holds, rules, catalogue))
+            .Done();
+        foreach (var rule in rules.Rules)
+        {
+            if (rule.Follows)
+                holds[rule.Place] = rule.Condition.Holds(known);
+        }
 
-        var operations = holding
-            .Where(rule => rule.Why is not null)
-            .GroupBy(rule => rule.Operation)
-            .Select(word => new SettledOperation(
-                word.Key,
-                Strongest(word.Key, word, rules),
-                [.. word],
-                [.. holding.Where(rule => rule.Operation == word.Key && rule.Note is not null)]))
-            .ToDictionary(operation => operation.Word, StringComparer.Ordinal);
-        return (operations, known);
+        return (Operations(holds, rules), known);
     }
 
-    private static bool MakesDust(string word, IEnumerable<PrepRule> asking, PrepRules rules, Catalogue catalogue) =>
-        Strongest(word, asking, rules)?.Dust ?? catalogue.Operation(word).MakesDust;
-
-    private static PrepWay? Strongest(string word, IEnumerable<PrepRule> asking, PrepRules rules)
+    private static Dictionary<string, SettledOperation> Operations(bool[] holds, PrepRules rules)
     {
-        var wanted = asking.Select(rule => rule.Way).ToHashSet(StringComparer.Ordinal);
-        return rules.Ways.LastOrDefault(way => way.Operation == word && wanted.Contains(way.Way))
-            ?? rules.Ways.FirstOrDefault(way => way.Operation == word);
+        var operations = new Dictionary<string, SettledOperation>(StringComparer.Ordinal);
+        foreach (var operation in rules.ByOperation)
+        {
+            if (!operation.IsAsked(holds))
+                continue;
+
+            operations.Add(operation.Word, new SettledOperation(
+                operation.Word,
+                operation.Strongest(holds),
+                Holding(operation, holds, rule => rule.Why is not null),
+                Holding(operation, holds, rule => rule.Note is not null)));
+        }
+
+        return operations;
+    }
+
+    private static bool MakesDust(bool[] holds, PrepRules rules, Catalogue catalogue)
+    {
+        foreach (var operation in rules.ByOperation)
+        {
+            if (operation.IsAsked(holds) && (operation.Strongest(holds)?.Dust ?? catalogue.Operation(operation.Word).MakesDust))
+                return true;
+        }
+
+        return false;
+    }
+
+    private static ImmutableArray<PrepRule> Holding(OperationRules operation, bool[] holds, Func<PrepRule, bool> wanted)
+    {
+        var count = 0;
+        foreach (var rule in operation.Rules)
+            count += holds[rule.Place] && wanted(rule) ? 1 : 0;
+        if (count == 0)
+            return [];
+
+        var holding = ImmutableArray.CreateBuilder<PrepRule>(count);
+        foreach (var rule in operation.Rules)
+        {
+            if (holds[rule.Place] && wanted(rule))
+                holding.Add(rule);
+        }
+
+        return holding.MoveToImmutable();
     }
 }

@@ -7,33 +7,49 @@ namespace CoatPlan.Prep;
 /// </remarks>
 internal sealed class Traits
 {
+    // Among so many words looking at each is quicker than hashing.
+    private const int FewWords = 16;
+
     private readonly (string Key, ImmutableArray<string> Words)[] entries;
 
-    private Traits((string Key, ImmutableArray<string> Words)[] entries) => this.entries = entries;
+    /// <param name="entries">In the order of the keys, each key once.</param>
+    internal Traits((string Key, ImmutableArray<string> Words)[] entries) => this.entries = entries;
 
     /// <summary>Nothing known.</summary>
     public static Traits None { get; } = new([]);
 
+    /// <summary>Every key with its words, keys in order.</summary>
+    internal ReadOnlySpan<(string Key, ImmutableArray<string> Words)> Entries => entries;
+
     /// <summary>The words of a key, in the order they were added; empty where nothing is known.</summary>
-    public ImmutableArray<string> this[string key] => IndexOf(key) is >= 0 and var at ? entries[at].Words : [];
+    public ImmutableArray<string> this[string key] => IndexOf(entries, key) is >= 0 and var at ? entries[at].Words : [];
 
     /// <summary>Every word with its key, keys in order.</summary>
     public IEnumerable<(string Key, string Word)> Words => entries.SelectMany(entry => entry.Words.Select(word => (entry.Key, word)));
 
-    /// <summary>The same with more words under a key.</summary>
-    public Traits With(string key, params IEnumerable<string> more)
+    /// <summary>All words of several, under each key in the order in which they come first.</summary>
+    public static Traits All(IEnumerable<Traits> several)
     {
-        var at = IndexOf(key);
-        if (at < 0)
-            return new(Inserted(~at, (key, [.. more.Distinct(StringComparer.Ordinal)])));
+        var found = new List<(string Key, GatheredWords Words)>();
+        foreach (var traits in several)
+        {
+            var at = 0;
+            foreach (var (key, words) in traits.entries)
+            {
+                var order = -1;
+                while (at < found.Count && (order = string.CompareOrdinal(found[at].Key, key)) < 0)
+                    at++;
+                if (at == found.Count || order > 0)
+                    found.Insert(at, (key, new GatheredWords()));
+                found[at].Words.Add(words);
+            }
+        }
 
-        var changed = entries.AsSpan().ToArray();
-        changed[at].Words = Joined(entries[at].Words, more);
-        return new(changed);
+        return new([.. found.Select(entry => (entry.Key, entry.Words.All))]);
     }
 
-    /// <summary>The same with a yes or no under a key.</summary>
-    public Traits Saying(string key, bool yes) => With(key, yes ? "true" : "false");
+    /// <summary>The same with one word more under a key.</summary>
+    public Traits With(string key, string word) => Has(key, word) ? this : new TraitsBuilder(this).With(key, [word]).Done();
 
     /// <summary>The same with all words of others.</summary>
     public Traits And(Traits others)
@@ -54,12 +70,12 @@ internal sealed class Traits
     }
 
     /// <summary>Whether a key has a word.</summary>
-    public bool Has(string key, string word) => IndexOf(key) is >= 0 and var at && entries[at].Words.Contains(word, StringComparer.Ordinal);
+    public bool Has(string key, string word) => IndexOf(entries, key) is >= 0 and var at && entries[at].Words.Contains(word, StringComparer.Ordinal);
 
     /// <summary>Whether a key has any of some words.</summary>
     public bool HasAny(string key, ImmutableArray<string> words)
     {
-        if (IndexOf(key) is not (>= 0 and var at))
+        if (IndexOf(entries, key) is not (>= 0 and var at))
             return false;
 
         foreach (var known in entries[at].Words)
@@ -74,22 +90,27 @@ internal sealed class Traits
         return false;
     }
 
-    private static ImmutableArray<string> Joined(ImmutableArray<string> words, IEnumerable<string> more)
+    /// <summary>Words and those of others that are not among them.</summary>
+    internal static ImmutableArray<string> Joined(ImmutableArray<string> words, ImmutableArray<string> more)
     {
-        var joined = words;
+        if (words.IsEmpty && more.Length <= 1)
+            return more;
+        if (words.Length + more.Length > FewWords)
+            return [.. words.Concat(more).Distinct(StringComparer.Ordinal)];
+
+        var joined = ImmutableArray.CreateBuilder<string>(words.Length + more.Length);
+        joined.AddRange(words);
         foreach (var word in more)
         {
-            if (!joined.Contains(word, StringComparer.Ordinal))
-                joined = joined.Add(word);
+            if (!joined.Contains(word))
+                joined.Add(word);
         }
 
-        return joined;
+        return joined.DrainToImmutable();
     }
 
-    private (string Key, ImmutableArray<string> Words)[] Inserted(int at, (string Key, ImmutableArray<string> Words) entry) =>
-        [.. entries.AsSpan(0, at), entry, .. entries.AsSpan(at)];
-
-    private int IndexOf(string key)
+    /// <summary>Where a key stands; where it would have to be put in, inverted, where it does not.</summary>
+    internal static int IndexOf(ReadOnlySpan<(string Key, ImmutableArray<string> Words)> entries, string key)
     {
         var (low, high) = (0, entries.Length - 1);
         while (low <= high)

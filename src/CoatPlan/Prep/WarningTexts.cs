@@ -12,9 +12,20 @@ public sealed record WarningTexts
     /// <summary>The texts that come with the library.</summary>
     public static WarningTexts Standard => TheStandard.Value;
 
+    // Every surface is asked for each of its own.
+    private readonly ILookup<string, WarningRow> byCondition = Array.Empty<WarningRow>().ToLookup(row => row.About, StringComparer.Ordinal);
+
     internal ImmutableArray<DerivedTrait> Traits { get; init; } = [];
 
-    internal ImmutableArray<WarningRow> Rows { get; init; } = [];
+    internal ImmutableArray<WarningRow> Rows
+    {
+        get;
+        init
+        {
+            field = value;
+            byCondition = value.Where(row => row.ByCondition).ToLookup(row => row.About, StringComparer.Ordinal);
+        }
+    } = [];
 
     internal ImmutableArray<JudgementRow> Judgements { get; init; } = [];
 
@@ -51,7 +62,11 @@ public sealed record WarningTexts
     }
 
     internal static Warning Write(WarningRow row, string? surface, string? product, string status, Func<string, string?> valueOf) =>
-        new(row.Code, surface, product, Sentence.WithSource(Sentence.Fill(row.Text, valueOf), row.Source, status));
+        new(row.Code, surface, product, Sentence.Fill(row.Text, row.Source, status, valueOf));
+
+    /// <summary>The rows that are raised where their condition holds, in the order of the file.</summary>
+    /// <param name="about">surface, product or job.</param>
+    internal IEnumerable<WarningRow> ByCondition(string about) => byCondition[about];
 
     internal static WarningTexts Read(string text, WarningTexts? under, ProblemList problems)
     {

@@ -26,7 +26,7 @@ internal static class Warnings
         foreach (var warning in OfHeat(surface, job, texts))
             yield return warning;
 
-        foreach (var row in texts.Rows.Where(row => row is { About: "surface", ByCondition: true } && row.Condition.Holds(surface.Known)))
+        foreach (var row in texts.ByCondition("surface").Where(row => row.Condition.Holds(surface.Known)))
         {
             var named = Named(row.Product, surface);
             yield return WarningTexts.Write(row, surface.Id, named?.Key, row.Status, name => name switch
@@ -83,15 +83,15 @@ internal static class Warnings
             if (label.Solvents.IsEmpty)
                 yield return texts.Write("solvents-unknown", null, label.Key, ("product", label.Name));
 
-            var known = Traits.None.With("hazard", label.Hazards).With("layer", label.Preset is { } preset ? [preset] : []);
-            foreach (var row in texts.Rows.Where(row => row is { About: "product", ByCondition: true } && row.Condition.Holds(known)))
+            var known = new TraitsBuilder().With("hazard", label.Hazards).With("layer", label.Preset is { } preset ? [preset] : []).Done();
+            foreach (var row in texts.ByCondition("product").Where(row => row.Condition.Holds(known)))
                 yield return WarningTexts.Write(row, null, label.Key, row.Status, name => name == "product" ? label.Name : null);
         }
     }
 
     private static IEnumerable<Warning> OfJob(Job job, PrepContext context, WarningTexts texts) =>
-        texts.Rows
-            .Where(row => row is { About: "job", ByCondition: true } && row.Condition.Holds(context.Job))
+        texts.ByCondition("job")
+            .Where(row => row.Condition.Holds(context.Job))
             .Select(row => WarningTexts.Write(row, null, null, row.Status, name =>
                 name == "items" ? Sentence.List(job.Place.Ignition) : Sentence.List(row.Condition.Found(name, context.Job))));
 

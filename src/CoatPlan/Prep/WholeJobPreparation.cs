@@ -17,37 +17,38 @@ internal static class WholeJobPreparation
 
     private static IEnumerable<Operation> Once(PrepContext context)
     {
-        var known = context.Surfaces.Aggregate(context.Job, (traits, surface) => traits.And(surface.Known));
+        var known = Traits.All(context.Surfaces.Select(surface => surface.Known).Prepend(context.Job));
+        var surfaces = new NamedSurfaces(context.Surfaces);
         var (settled, _) = Settling.Settle(known, context.Rules, context.Catalogue);
         return context.Catalogue.Operations
             .Where(row => row.OncePerJob && settled.ContainsKey(row.Word))
             .OrderBy(row => row.Stage)
             .ThenBy(row => row.Order)
-            .Select(row => Operation(row, settled[row.Word], context));
+            .Select(row => Operation(row, settled[row.Word], surfaces, context));
     }
 
-    private static Operation Operation(Presets.Operation row, SettledOperation settled, PrepContext context) => new()
+    private static Operation Operation(Presets.Operation row, SettledOperation settled, NamedSurfaces surfaces, PrepContext context) => new()
     {
         Id = row.Word,
         Word = row.Word,
         Stage = row.Stage,
         Order = row.Order,
         Title = row.Title,
-        Notes = Reasons.Notes(settled.Notes.Select(rule => (rule, Holding(rule, context)))),
+        Notes = Reasons.Notes(settled.Notes.Select(rule => (rule, Holding(rule, surfaces)))),
         Scope = OperationScope.WholeJob,
         Surfaces = [],
         Hands = HandsOn.OnJob(row.Word, context.Surfaces, context.Catalogue),
         MakesDust = row.MakesDust,
         Breakable = row.Breakable,
         HotWork = row.HotWork,
-        Why = Reasons.Why(settled.Reasons.Select(rule => (rule, Holding(rule, context)))),
+        Why = Reasons.Why(settled.Reasons.Select(rule => (rule, Holding(rule, surfaces)))),
         After = [],
         AfterEvery = context.Rules.AfterEvery.GetValueOrDefault(row.Word, []),
         Wait = settled.Reasons.Select(rule => rule.Wait).OfType<string>().Select(id => context.Rules.Wait(id, context.Catalogue)).FirstOrDefault(OperationWait.None),
     };
 
-    private static ImmutableArray<SettledSurface> Holding(PrepRule rule, PrepContext context) =>
-        [.. context.Surfaces.Where(surface => rule.Condition.Holds(surface.Known))];
+    private static NamedSurfaces Holding(PrepRule rule, NamedSurfaces surfaces) =>
+        surfaces.Only([.. surfaces.All.Where(surface => rule.Condition.Holds(surface.Known))]);
 
     private static ImmutableArray<Operation> Chain(IEnumerable<Operation> operations)
     {

@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using UnitsNet;
 
 namespace CoatPlan.Presets;
@@ -6,11 +7,14 @@ namespace CoatPlan.Presets;
 /// <param name="All">Rows by name.</param>
 public sealed record Figures(ImmutableSortedDictionary<string, Figure> All)
 {
+    // Asked thousands of times a plan.
+    private readonly FrozenDictionary<string, Figure> byName = All.ToFrozenDictionary(StringComparer.Ordinal);
+
     /// <summary>The row of a name, with its source.</summary>
     /// <param name="name">A name in figures.yaml.</param>
     /// <exception cref="ArgumentException">No row has the name.</exception>
     public Figure Row(string name) =>
-        All.TryGetValue(name, out var figure) ? figure : throw new ArgumentException($"no figure is named '{name}'", nameof(name));
+        byName.TryGetValue(name, out var figure) ? figure : throw new ArgumentException($"no figure is named '{name}'", nameof(name));
 
     /// <summary>A plain number.</summary>
     /// <param name="name">A name in figures.yaml.</param>

@@ -34,6 +34,17 @@ public sealed record Labels(ImmutableArray<Label> All)
     /// <summary>The label of a product.</summary>
     /// <param name="key">The product's key in the job.</param>
     /// <exception cref="ArgumentException">The job has no such product.</exception>
-    public Label this[string key] =>
-        All.FirstOrDefault(label => label.Key == key) ?? throw new ArgumentException($"no product has the key '{key}'", nameof(key));
+    public Label this[string key]
+    {
+        get
+        {
+            foreach (var label in All)
+            {
+                if (label.Key == key)
+                    return label;
+            }
+
+            throw new ArgumentException($"no product has the key '{key}'", nameof(key));
+        }
+    }
 }

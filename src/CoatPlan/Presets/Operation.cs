@@ -41,17 +41,29 @@ public sealed record Operation
 
     /// <summary>The slowest rate that one of the conditions calls for, or else the base rate.</summary>
     /// <param name="conditions">Condition words of the surface.</param>
-    public OperationRate RateFor(IEnumerable<string> conditions)
+    public OperationRate RateFor(ImmutableArray<string> conditions)
     {
-        var words = conditions.ToArray();
-        return Rates.Where(rate => rate.For.Any(words.Contains)).OrderByDescending(rate => rate.MinutesPerSquareMetre).FirstOrDefault()
-            ?? Rates[0];
+        OperationRate? slowest = null;
+        foreach (var rate in Rates)
+        {
+            if (rate.IsFor(conditions) && (slowest is null || rate.MinutesPerSquareMetre > slowest.MinutesPerSquareMetre))
+                slowest = rate;
+        }
+
+        return slowest ?? Rates[0];
     }
 
     /// <summary>The rate of a name, such as <c>fine-line</c>.</summary>
     /// <param name="name">A name among <see cref="Rates"/>.</param>
     /// <exception cref="ArgumentException">No rate has the name.</exception>
-    public OperationRate Rate(string name) =>
-        Rates.FirstOrDefault(rate => rate.Name == name)
-        ?? throw new ArgumentException($"{Word} has no rate '{name}': it has {string.Join(", ", Rates.Select(rate => rate.Name))}", nameof(name));
+    public OperationRate Rate(string name)
+    {
+        foreach (var rate in Rates)
+        {
+            if (rate.Name == name)
+                return rate;
+        }
+
+        throw new ArgumentException($"{Word} has no rate '{name}': it has {string.Join(", ", Rates.Select(rate => rate.Name))}", nameof(name));
+    }
 }

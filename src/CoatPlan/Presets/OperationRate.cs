@@ -32,4 +32,17 @@ public sealed record OperationRate
 
     /// <summary>Where the rate comes from.</summary>
     public required Provenance Provenance { get; init; }
+
+    /// <summary>Whether one of some condition words calls for this way.</summary>
+    /// <param name="conditions">Condition words of a surface.</param>
+    internal bool IsFor(ImmutableArray<string> conditions)
+    {
+        foreach (var condition in conditions)
+        {
+            if (For.Contains(condition, StringComparer.Ordinal))
+                return true;
+        }
+
+        return false;
+    }
 }

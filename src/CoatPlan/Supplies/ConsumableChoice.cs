@@ -9,26 +9,33 @@ internal static class ConsumableChoice
 {
     private const string VeryFinePad = "pad-maroon";
 
+    private static readonly ImmutableArray<string> Greasy = ["degreaser-greasy", "cloth-greasy"];
+    private static readonly ImmutableArray<string> Light = ["degreaser-light", "cloth"];
+    private static readonly ImmutableArray<string> Solvent = ["wax-remover", "cloth"];
+    private static readonly ImmutableArray<string> Wipes = ["wax-remover", "wipe-pair"];
+    private static readonly ImmutableArray<string> Tack = ["tack-cloth"];
+    private static readonly ImmutableArray<string> Pad = [VeryFinePad];
+
     /// <summary>Words of consumables, each for one going-over of the operation's area on one surface.</summary>
-    public static ImmutableArray<string> For(Operation operation, MeasuredSurface surface, Catalogue catalogue)
-    {
-        var greasy = surface.Surface.Conditions.Any(word => catalogue.Condition(word).Greasy);
-        return operation.Word switch
+    public static ImmutableArray<string> For(Operation operation, MeasuredSurface surface, Catalogue catalogue) =>
+        operation.Word switch
         {
-            "degrease" => greasy ? ["degreaser-greasy", "cloth-greasy"] : ["degreaser-light", "cloth"],
-            "degrease-again" => ["degreaser-light", "cloth"],
-            "solvent-clean" => ["wax-remover", "cloth"],
-            "final-wipe" => ["wax-remover", "wipe-pair"],
-            "tack" => ["tack-cloth"],
+            "degrease" => IsGreasy(surface, catalogue) ? Greasy : Light,
+            "degrease-again" => Light,
+            "solvent-clean" => Solvent,
+            "final-wipe" => Wipes,
+            "tack" => Tack,
             "derust" => [Derust(operation, catalogue.Material(surface.Surface.Material))],
             "featheredge" => ByGrit(operation),
-            "scuff" => IsPadWork(operation) ? [VeryFinePad] : ByGrit(operation),
+            "scuff" => IsPadWork(operation) ? Pad : ByGrit(operation),
             _ => [],
         };
-    }
 
     /// <summary>Whether an operation goes over the bare spots only.</summary>
     public static bool IsOnSpots(Operation operation) => operation.Word is "derust" or "convert" or "featheredge";
+
+    private static bool IsGreasy(MeasuredSurface surface, Catalogue catalogue) =>
+        surface.Surface.Conditions.Any(word => catalogue.Condition(word).Greasy);
 
     /// <summary>No steel wire on what is not steel or iron: it leaves rust and scratches.</summary>
     private static string Derust(Operation operation, Material material)

@@ -4,6 +4,7 @@ using CoatPlan.Jobs;
 using CoatPlan.Paint;
 using CoatPlan.Prep;
 using CoatPlan.Presets;
+using UnitsNet;
 using Operation = CoatPlan.Prep.Operation;
 
 namespace CoatPlan.Supplies;
@@ -31,9 +32,10 @@ public static class Consumables
 
         var byId = surfaces.ToDictionary(surface => surface.Id);
         var stations = job.Crew.Stations;
+        var far = new Dictionary<string, string>(StringComparer.Ordinal);
         ConsumableUse[] uses =
         [
-            .. operations.SelectMany(operation => ByArea(operation, byId, stations, catalogue)),
+            .. operations.SelectMany(operation => ByArea(operation, byId, stations, far, catalogue)),
             .. operations.SelectMany(operation => ByRule(operation, byId, stations, catalogue)),
             .. Spraying(coats, sprayed, stations, catalogue),
         ];
@@ -82,8 +84,9 @@ public static class Consumables
         return string.Join("; ", rules) + byStation + onShelf;
     }
 
+    // How far each consumable goes is said once, not for each surface it is used on.
     private static IEnumerable<ConsumableUse> ByArea(
-        Operation operation, Dictionary<string, MeasuredSurface> surfaces, int stations, Catalogue catalogue)
+        Operation operation, Dictionary<string, MeasuredSurface> surfaces, int stations, Dictionary<string, string> far, Catalogue catalogue)
     {
         foreach (var surface in operation.Surfaces.Select(id => surfaces[id]))
         {
@@ -92,8 +95,12 @@ public static class Consumables
             foreach (var word in ConsumableChoice.For(operation, surface, catalogue))
             {
                 var consumable = catalogue.Consumable(word);
-                if (consumable.GoesFar is { } reach)
-                    yield return new ConsumableUse(consumable, area / reach, operation.Word, Far(consumable));
+                if (consumable.GoesFar is not { } reach)
+                    continue;
+
+                if (!far.TryGetValue(word, out var rule))
+                    far[word] = rule = Far(consumable, reach);
+                yield return new ConsumableUse(consumable, area / reach, operation.Word, rule);
             }
         }
     }
@@ -156,7 +163,7 @@ public static class Consumables
         return new ConsumableUse(consumable, times * consumable.PerAmount, operation, consumable.Rule);
     }
 
-    private static string Far(Consumable consumable) => string.Create(
+    private static string Far(Consumable consumable, Area reach) => string.Create(
         CultureInfo.InvariantCulture,
-        $"one {consumable.Unit} does {consumable.GoesFar!.Value.SquareFeet:0.#} ft² ({consumable.GoesFar!.Value.SquareMeters:0.0} m²)");
+        $"one {consumable.Unit} does {reach.SquareFeet:0.#} ft² ({reach.SquareMeters:0.0} m²)");
 }

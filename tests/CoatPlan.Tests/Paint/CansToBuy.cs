@@ -104,6 +104,21 @@ public sealed class CansToBuy
         new SeededDraws("ab", "c").Even().ShouldNotBe(new SeededDraws("a", "bc").Even());
     }
 
+    [Theory]
+    [InlineData(0)]
+    [InlineData(1)]
+    [InlineData(403)]
+    public void Numbers_drawn_several_at_a_time_are_those_drawn_one_by_one(int count)
+    {
+        var (one, several) = (new SeededDraws("a job", "area", "panel"), new SeededDraws("a job", "area", "panel"));
+        var numbers = new double[count];
+
+        several.Around(numbers);
+
+        numbers.ShouldBe(Enumerable.Range(0, count).Select(_ => one.Around()));
+        several.Even().ShouldBe(one.Even());
+    }
+
     [Fact]
     public void The_first_number_of_a_stream_never_changes()
     {
