@@ -68,7 +68,7 @@ internal static class Arrangement
             if (outcome.Schedule is { } schedule)
                 return Arranged.On(batches, drawn, outcome, null) with { Open = drawn, OpenSchedule = schedule };
 
-            var node = drawn.Nodes.FirstOrDefault(node => node.Id == outcome.Blockage?.Activity);
+            var node = drawn.Find(outcome.Blockage?.Activity);
             if (node?.Batch is not { } batch || !WouldSmallerFit(node, outcome.Blockage!, place) || Halved(batches, batch, halve) is not { } smaller)
                 return PartOfJob.Of(batches, drawn, outcome);
             batches = smaller;

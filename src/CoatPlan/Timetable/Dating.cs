@@ -9,11 +9,7 @@ internal static class Dating
     public static ImmutableArray<DatedStep> Steps(Arranged arranged, Workplace place)
     {
         var (drawn, outcome) = (arranged.Drawn, arranged.Outcome);
-        var incoming = drawn.Links
-            .Select((link, index) => (link, index))
-            .ToLookup(pair => pair.link.Link.To, StringComparer.Ordinal);
         var (reasons, slack) = outcome.Schedule is { } schedule ? Scheduler.Look(drawn.Network, schedule) : ([], []);
-        var indexOf = drawn.Nodes.Select((node, index) => (node.Id, index)).ToDictionary(pair => pair.Id, pair => pair.index, StringComparer.Ordinal);
 
         return
         [
@@ -22,7 +18,7 @@ internal static class Dating
                 .OrderBy(index => outcome.Placed[index]!.Value.Start)
                 .ThenBy(index => drawn.Nodes[index].Operation?.Stage ?? Stages.Coat)
                 .ThenBy(index => index)
-                .Select(index => Step(index, arranged, incoming[drawn.Nodes[index].Id], indexOf, place) with
+                .Select(index => Step(index, arranged, place) with
                 {
                     SlackMinutes = slack.IsEmpty ? 0 : slack[index],
                     WaitsFor = WaitWords.Of(arranged, index, reasons.IsEmpty ? null : reasons[index], place),
@@ -30,24 +26,16 @@ internal static class Dating
         ];
     }
 
-    private static DatedStep Step(
-        int index,
-        Arranged arranged,
-        IEnumerable<(WorkLink Link, int Index)> incoming,
-        Dictionary<string, int> indexOf,
-        Workplace place)
+    private static DatedStep Step(int index, Arranged arranged, Workplace place)
     {
         var (drawn, outcome) = (arranged.Drawn, arranged.Outcome);
         var node = drawn.Nodes[index];
         var placement = outcome.Placed[index]!.Value;
         var air = place.AirAround.Of(SurfacesOf(node));
-        var links = incoming
-            .Where(pair => outcome.Placed[indexOf[pair.Link.Link.From]] is not null)
-            .Select(pair => new PlacedLink(
-                pair.Link,
-                drawn.Nodes[indexOf[pair.Link.Link.From]],
-                outcome.Placed[indexOf[pair.Link.Link.From]]!.Value,
-                WaitWords.InUse(arranged, pair.Index)))
+        var links = drawn.LinksTo(node.Id)
+            .Select(l => (Link: l, From: drawn.IndexOf(drawn.Links[l].Link.From)))
+            .Where(pair => outcome.Placed[pair.From] is not null)
+            .Select(pair => new PlacedLink(drawn.Links[pair.Link], drawn.Nodes[pair.From], outcome.Placed[pair.From]!.Value, WaitWords.InUse(arranged, pair.Link)))
             .ToArray();
 
         var step = new DatedStep

@@ -19,19 +19,12 @@ internal sealed class IdleHours
 
     private readonly Arranged arranged;
     private readonly Workplace place;
-    private readonly Dictionary<string, int> indexOf;
-    private readonly ILookup<string, int> linksTo;
-    private readonly ILookup<string, int> linksFrom;
-
     private readonly Dictionary<string, DatedStep> stepById;
 
     private IdleHours(Arranged arranged, ImmutableArray<DatedStep> steps, Workplace place)
     {
         (this.arranged, this.place) = (arranged, place);
         stepById = steps.ToDictionary(step => step.Id, StringComparer.Ordinal);
-        indexOf = arranged.Drawn.Nodes.Select((node, index) => (node.Id, index)).ToDictionary(pair => pair.Id, pair => pair.index, StringComparer.Ordinal);
-        linksTo = Enumerable.Range(0, arranged.Drawn.Links.Length).ToLookup(link => arranged.Drawn.Links[link].Link.To, StringComparer.Ordinal);
-        linksFrom = Enumerable.Range(0, arranged.Drawn.Links.Length).ToLookup(link => arranged.Drawn.Links[link].Link.From, StringComparer.Ordinal);
     }
 
     /// <summary>The stretches by station, then by time; the time before <c>as-of</c> is past and not told.</summary>
@@ -125,7 +118,7 @@ internal sealed class IdleHours
     // What keeps the next step from this minute on, and until when it does.
     private (int Until, string Why) Cause(int at, int to, DatedStep next, int followers)
     {
-        var node = arranged.Drawn.Nodes[indexOf[next.Id]];
+        var node = arranged.Drawn.Nodes[arranged.Drawn.IndexOf(next.Id)];
         var work = node.Activity.Work;
         if (LatestLink(node.Id, to) is { } link && LeastOf(link) is var least && least > at)
             return (Math.Min(least, to), WaitWords.OfLink(node.Id, arranged, link, place));
@@ -143,7 +136,7 @@ internal sealed class IdleHours
     private DatedStep? FollowerOutOfReach(WorkNode node, int at)
     {
         var begunHere = new Placement(at, at + node.Activity.Work);
-        return linksFrom[node.Id]
+        return arranged.Drawn.LinksFrom(node.Id)
             .Where(link => WaitWords.InUse(arranged, link).Most is { } most && PlacedAt(arranged.Drawn.Links[link].Link.To) is { } then && then.Start > most.After(begunHere))
             .Select(link => stepById.GetValueOrDefault(arranged.Drawn.Links[link].Link.To))
             .FirstOrDefault(step => step is { Done: false });
@@ -157,14 +150,14 @@ internal sealed class IdleHours
 
     // Of the steps before it those that had begun by then: what is itself still to come is not the cause.
     private int? LatestLink(string id, int to) =>
-        linksTo[id]
+        arranged.Drawn.LinksTo(id)
             .Where(link => PlacedAt(arranged.Drawn.Links[link].Link.From) is { } from && from.Start < to)
             .Select(link => (int?)link)
             .MaxBy(link => LeastOf(link!.Value));
 
     private int LeastOf(int link) => WaitWords.InUse(arranged, link).Least.After(PlacedAt(arranged.Drawn.Links[link].Link.From)!.Value);
 
-    private Placement? PlacedAt(string id) => arranged.Outcome.Placed[indexOf[id]];
+    private Placement? PlacedAt(string id) => arranged.Outcome.Placed[arranged.Drawn.IndexOf(id)];
 
     private int LeftOf(int at) => place.Hours.Openings.First(opening => opening.Opens <= at && at < opening.Closes).Closes - at;
 

@@ -113,7 +113,7 @@ internal static class NetworkDrawing
         var closing = wholeJob.Where(node => node.Operation!.Stage >= Stages.Closing).ToArray();
         foreach (var node in sketch.Nodes.ToArray())
         {
-            if (node.IsMilestone || closing.Contains(node) || !sketch.IsLast(node))
+            if (node.IsMilestone || Array.Exists(closing, last => ReferenceEquals(last, node)) || !sketch.IsLast(node))
                 continue;
 
             foreach (var last in closing.Where(last => last.Station == node.Station))

@@ -25,7 +25,7 @@ internal static class PartOfJob
     // A closing step finds no time because of what it waits for: the coat or wipe of the batch whose window closes stands at the head of the chain.
     private static string Culprit(WorkNetwork network, Blockage blockage)
     {
-        var node = network.Nodes.FirstOrDefault(node => node.Id == blockage.Activity);
+        var node = network.Find(blockage.Activity);
         if (node?.Batch is not null || node is null)
             return blockage.Activity;
 

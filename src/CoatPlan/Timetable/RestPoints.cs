@@ -54,10 +54,10 @@ internal static class RestPoints
     // A window that closes within the week, and a wait so short that a rest in its stead would ask for a wipe.
     private static IEnumerable<(int From, int To)> Links(Arranged arranged)
     {
-        var indexOf = arranged.Drawn.Nodes.Select((node, index) => (node.Id, index)).ToDictionary(pair => pair.Id, pair => pair.index, StringComparer.Ordinal);
-        for (var link = 0; link < arranged.Drawn.Links.Length; link++)
+        var drawn = arranged.Drawn;
+        for (var link = 0; link < drawn.Links.Length; link++)
         {
-            var (from, to) = (indexOf[arranged.Drawn.Links[link].Link.From], indexOf[arranged.Drawn.Links[link].Link.To]);
+            var (from, to) = (drawn.IndexOf(drawn.Links[link].Link.From), drawn.IndexOf(drawn.Links[link].Link.To));
             var (at, then) = (arranged.Outcome.Placed[from]!.Value, arranged.Outcome.Placed[to]!.Value);
             var closes = WaitWords.InUse(arranged, link).Most is { } most && most.After(at) < then.Start + WeekMinutes;
             var betweenCoats = arranged.Drawn.Nodes[from].Coat is not null && arranged.Drawn.Nodes[to].Coat is not null;

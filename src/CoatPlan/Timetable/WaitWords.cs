@@ -38,7 +38,7 @@ internal static class WaitWords
     /// <summary>Why a job cannot be placed, told of the step at which it came to a stop.</summary>
     public static string Of(Blockage blockage, WorkNetwork drawn, Workplace place)
     {
-        var node = drawn.Nodes.First(node => node.Id == blockage.Activity);
+        var node = drawn.Nodes[drawn.IndexOf(blockage.Activity)];
         var title = Named(node);
         var work = node.Activity.Work;
         return blockage.Reason.Kind switch
@@ -71,13 +71,14 @@ internal static class WaitWords
     public static string OfLink(string id, Arranged arranged, int index, Workplace place)
     {
         var (drawn, link) = (arranged.Drawn, arranged.Drawn.Links[index]);
-        var from = drawn.Nodes.First(node => node.Id == link.Link.From);
+        var leader = drawn.IndexOf(link.Link.From);
+        var from = drawn.Nodes[leader];
         if (from.IsMilestone)
             return OfMilestone(from, arranged);
         if (link.Link.From == id)
             return KeptClose(drawn, link);
 
-        var at = arranged.Outcome.Placed[drawn.Nodes.IndexOf(from)]!.Value;
+        var at = arranged.Outcome.Placed[leader]!.Value;
         var least = InUse(arranged, index).Least.After(at);
         var wait = least - at.End;
         if (wait <= 0)
@@ -93,11 +94,9 @@ internal static class WaitWords
     private static string OfMilestone(WorkNode point, Arranged arranged)
     {
         var drawn = arranged.Drawn;
-        var leading = drawn.Links.Where(link => link.Link.To == point.Id).Select(link => link.Link.From).ToHashSet(StringComparer.Ordinal);
-        var last = Enumerable.Range(0, drawn.Nodes.Length)
-            .Where(index => leading.Contains(drawn.Nodes[index].Id) && !drawn.Nodes[index].IsMilestone)
-            .MaxBy(index => arranged.Outcome.Placed[index]?.End ?? int.MinValue);
-        return leading.Count == 0
+        int[] leading = [.. drawn.LinksTo(point.Id).Select(link => drawn.IndexOf(drawn.Links[link].Link.From)).Distinct().Order()];
+        var last = leading.Where(index => !drawn.Nodes[index].IsMilestone).MaxBy(index => arranged.Outcome.Placed[index]?.End ?? int.MinValue);
+        return leading.Length == 0
             ? "Waits until this kind of work is done on every surface."
             : $"Waits until this kind of work is done on every surface: {Named(drawn.Nodes[last])} is the last of it.";
     }
@@ -115,7 +114,7 @@ internal static class WaitWords
 
     private static string OfAvoidance(WorkNode node, string? other, WorkNetwork drawn)
     {
-        var there = drawn.Nodes.FirstOrDefault(known => known.Id == other);
+        var there = drawn.Find(other);
         return (node.Operation, there?.Coat) switch
         {
             ({ HotWork: true, MakesDust: false }, not null) => $"No flame or spark while vapour of {TitleOf(other, drawn)} is in the air.",
@@ -129,7 +128,7 @@ internal static class WaitWords
     // The step itself could be earlier, but then a later one would miss the window that counts from it.
     private static string KeptClose(WorkNetwork drawn, WorkLink link)
     {
-        var to = drawn.Nodes.First(node => node.Id == link.Link.To);
+        var to = drawn.Nodes[drawn.IndexOf(link.Link.To)];
         return link.Tape ? $"Kept close to {Named(to)}, so that the tape stays on no longer than its limit." : $"Kept close to {Named(to)}, which must follow in time.";
     }
 
@@ -145,7 +144,7 @@ internal static class WaitWords
     }
 
     private static string TitleOf(string? id, WorkNetwork drawn) =>
-        drawn.Nodes.FirstOrDefault(node => node.Id == id) is { } node ? Named(node) : "another step";
+        drawn.Find(id) is { } node ? Named(node) : "another step";
 
     private static string Words(int minutes) => QuantityFormat.Duration(Duration.FromMinutes(minutes));
 
