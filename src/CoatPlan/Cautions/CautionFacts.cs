@@ -40,9 +40,7 @@ public sealed record CautionFacts(ImmutableArray<CautionFact> All, ImmutableArra
         return new CautionFacts(
             [
                 .. OfPlace(job),
-                .. sequence.Known()
-                    .Where(known => !SaidOfProducts.Contains(known.Key, StringComparer.Ordinal))
-                    .Select(known => new CautionFact(known.Key, known.Word, known.Who)),
+                .. sequence.Known().SelectMany(known => OfTraits(known.Known, known.Who)),
                 .. products.SelectMany(OfProduct),
                 .. sequence.Operations.SelectMany(operation => OfOperation(operation, sequence)),
             ],
@@ -56,6 +54,20 @@ public sealed record CautionFacts(ImmutableArray<CautionFact> All, ImmutableArra
     {
         yield return new CautionFact("place", job.Place.Outdoors ? "outdoors" : "indoors");
         yield return new CautionFact("exhaust", job.Place.Exhaust.CubicMetersPerMinute > 0 ? "some" : "none");
+    }
+
+    private static List<CautionFact> OfTraits(Traits known, string who)
+    {
+        var facts = new List<CautionFact>(2 * known.Entries.Length);
+        foreach (var (key, words) in known.Entries)
+        {
+            if (SaidOfProducts.Contains(key))
+                continue;
+            foreach (var word in words)
+                facts.Add(new CautionFact(key, word, who));
+        }
+
+        return facts;
     }
 
     private static IEnumerable<CautionFact> OfProduct(Label label)
@@ -81,7 +93,7 @@ public sealed record CautionFacts(ImmutableArray<CautionFact> All, ImmutableArra
 
     private static IEnumerable<CautionFact> OfOperation(Operation operation, Sequence sequence)
     {
-        var who = sequence.Names(operation.Surfaces).DefaultIfEmpty("");
+        var who = operation.Surfaces.Select(sequence.NameOf).DefaultIfEmpty("");
         foreach (var name in who)
         {
             yield return new CautionFact("does", operation.Word, name);

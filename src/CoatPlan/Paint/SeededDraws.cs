@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 
 namespace CoatPlan.Paint;
 
@@ -63,6 +64,7 @@ internal sealed class SeededDraws
             numbers[done] = Around();
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static Vector<double> Even(Vector<ulong> mixed)
     {
         mixed = (mixed ^ (mixed >>> 30)) * new Vector<ulong>(FirstFactor);

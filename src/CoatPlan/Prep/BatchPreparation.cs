@@ -12,6 +12,9 @@ internal sealed record BatchPreparation(PrepContext Context)
     // A group is asked for when the sequence is built, when it is dated, and once for each station of a class: its operations are the same each time.
     private readonly ConcurrentDictionary<string, (ImmutableArray<string> Surfaces, ImmutableArray<Operation> Operations)> newest = new(StringComparer.Ordinal);
 
+    /// <summary>The surface of an id of the job.</summary>
+    public SettledSurface Surface(string id) => Context.Surfaces[placeOf[id]];
+
     /// <summary>See <see cref="Sequence.ForBatch"/>.</summary>
     public ImmutableArray<Operation> Operations(ImmutableArray<string> surfaces, string batch)
     {

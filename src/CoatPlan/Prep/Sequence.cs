@@ -52,12 +52,10 @@ public sealed record Sequence
     /// <exception cref="ArgumentException">No surface, or an id that the job does not have.</exception>
     public ImmutableArray<Operation> Rework(ImmutableArray<string> surfaces, string batch) => batches.Rework(surfaces, batch);
 
-    /// <summary>What surfaces are called in sentences.</summary>
-    internal IEnumerable<string> Names(ImmutableArray<string> surfaces) =>
-        batches.Context.Surfaces.Where(surface => surfaces.Contains(surface.Id, StringComparer.Ordinal)).Select(surface => surface.Name);
+    /// <summary>What a surface is called in sentences.</summary>
+    internal string NameOf(string surface) => batches.Surface(surface).Name;
 
     /// <summary>What was known of the job and of each surface, by name; the job's own has none.</summary>
-    internal IEnumerable<(string Key, string Word, string Who)> Known() =>
-        batches.Context.Job.Words.Select(pair => (pair.Key, pair.Word, Who: ""))
-            .Concat(batches.Context.Surfaces.SelectMany(surface => surface.Own.Words.Select(pair => (pair.Key, pair.Word, surface.Name))));
+    internal IEnumerable<(Traits Known, string Who)> Known() =>
+        batches.Context.Surfaces.Select(surface => (surface.Own, surface.Name)).Prepend((batches.Context.Job, ""));
 }

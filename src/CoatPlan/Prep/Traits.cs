@@ -24,9 +24,6 @@ internal sealed class Traits
     /// <summary>The words of a key, in the order they were added; empty where nothing is known.</summary>
     public ImmutableArray<string> this[string key] => IndexOf(entries, key) is >= 0 and var at ? entries[at].Words : [];
 
-    /// <summary>Every word with its key, keys in order.</summary>
-    public IEnumerable<(string Key, string Word)> Words => entries.SelectMany(entry => entry.Words.Select(word => (entry.Key, word)));
-
     /// <summary>All words of several, under each key in the order in which they come first.</summary>
     public static Traits All(IEnumerable<Traits> several)
     {

@@ -12,9 +12,6 @@ namespace CoatPlan.Supplies;
 /// <summary>What is used up besides paint, with what it is for.</summary>
 public static class Consumables
 {
-    private static readonly ImmutableHashSet<string> Wiping = ["degrease", "degrease-again", "solvent-clean", "final-wipe"];
-    private static readonly ImmutableHashSet<string> Masking = ["mask", "remask"];
-
     /// <summary>The consumables of a plan, in the catalogue's order.</summary>
     /// <param name="job">Stations, and what is on the shelf.</param>
     /// <param name="surfaces">Its surfaces as measured.</param>
@@ -30,7 +27,7 @@ public static class Consumables
         ArgumentNullException.ThrowIfNull(coats);
         ArgumentNullException.ThrowIfNull(catalogue);
 
-        var byId = surfaces.ToDictionary(surface => surface.Id);
+        var byId = surfaces.ToDictionary(surface => surface.Id, StringComparer.Ordinal);
         var stations = job.Crew.Stations;
         var far = new Dictionary<string, string>(StringComparer.Ordinal);
         ConsumableUse[] uses =
@@ -90,9 +87,13 @@ public static class Consumables
     {
         foreach (var surface in operation.Surfaces.Select(id => surfaces[id]))
         {
+            var words = ConsumableChoice.For(operation, surface, catalogue);
+            if (words.IsEmpty)
+                continue;
+
             var share = ConsumableChoice.IsOnSpots(operation) ? surface.BareShare.DecimalFractions : 1;
             var area = surface.Total.Likely * share * stations;
-            foreach (var word in ConsumableChoice.For(operation, surface, catalogue))
+            foreach (var word in words)
             {
                 var consumable = catalogue.Consumable(word);
                 if (consumable.GoesFar is not { } reach)
@@ -108,7 +109,7 @@ public static class Consumables
     private static IEnumerable<ConsumableUse> ByRule(
         Operation operation, Dictionary<string, MeasuredSurface> surfaces, int stations, Catalogue catalogue)
     {
-        if (Wiping.Contains(operation.Word))
+        if (operation.Word is "degrease" or "degrease-again" or "solvent-clean" or "final-wipe")
             yield return Rule("gloves-wipe", operation.Hands.TotalMinutes * stations, operation.Word, catalogue);
 
         if (operation.Word == "strip-down")
@@ -121,7 +122,7 @@ public static class Consumables
         var plugs = operation.Masked.Sum(item => item.Plugs) * stations;
         if (plugs > 0)
             yield return Rule("plug", plugs, operation.Word, catalogue);
-        if (!Masking.Contains(operation.Word))
+        if (operation.Word is not ("mask" or "remask"))
             yield break;
 
         yield return Tape(operation, plugs, stations, catalogue);
