@@ -9,29 +9,19 @@ internal sealed record BatchPreparation(PrepContext Context)
         .Select((surface, place) => (surface.Id, place))
         .ToDictionary(pair => pair.Id, pair => pair.place, StringComparer.Ordinal);
 
-    // A group is asked for when the sequence is built, when it is dated, and once for each station of a class: its operations are the same each time.
-    private readonly ConcurrentDictionary<string, (ImmutableArray<string> Surfaces, ImmutableArray<Operation> Operations)> newest = new(StringComparer.Ordinal);
+    // A group is asked for when the sequence is built, when it is dated, at each of its gaps, once for each station of a class and for each weather of a chance: its
+    // operations are the same each time.
+    private readonly ConcurrentDictionary<Asked, (ImmutableArray<string> Surfaces, ImmutableArray<Operation> Operations)> newest = new();
 
     /// <summary>The surface of an id of the job.</summary>
     public SettledSurface Surface(string id) => Context.Surfaces[placeOf[id]];
 
     /// <summary>See <see cref="Sequence.ForBatch"/>.</summary>
-    public ImmutableArray<Operation> Operations(ImmutableArray<string> surfaces, string batch)
-    {
-        if (newest.TryGetValue(batch, out var known) && !surfaces.IsDefault && known.Surfaces.SequenceEqual(surfaces))
-            return known.Operations;
-
-        var settled = new NamedSurfaces(Settled(surfaces));
-        var operations = Chain(Words(settled, row => !row.OncePerJob && row.Word != "remask").Select(row => Operation(row, settled, batch)));
-        newest[batch] = (surfaces, operations);
-        return operations;
-    }
+    public ImmutableArray<Operation> Operations(ImmutableArray<string> surfaces, string batch) => Once("batch", batch, surfaces, 0, settled =>
+        Chain(Words(settled, row => !row.OncePerJob && row.Word != "remask").Select(row => Operation(row, settled, batch))));
 
     /// <summary>See <see cref="Sequence.Remask"/>.</summary>
-    public ImmutableArray<Operation> Remask(ImmutableArray<string> surfaces, string batch)
-    {
-        var settled = new NamedSurfaces(Settled(surfaces));
-        return
+    public ImmutableArray<Operation> Remask(ImmutableArray<string> surfaces, string batch) => Once("remask", batch, surfaces, 0, settled =>
         [
             .. Words(settled, row => row.Word == "mask").Select(row => Operation(row, settled, batch)).Select(mask => mask with
             {
@@ -43,18 +33,19 @@ internal sealed record BatchPreparation(PrepContext Context)
                 Why = "The tape came off at its limit or for another colour, and goes on again before the next coat. (common practice)",
                 After = [],
             }),
-        ];
-    }
+        ]);
 
     /// <summary>See <see cref="Sequence.Rework"/>.</summary>
     public ImmutableArray<Operation> Rework(ImmutableArray<string> surfaces, string batch) =>
-        Dulled(new NamedSurfaces(Settled(surfaces)), batch, "rework", AfterMissedWindow, WhyRework);
+        Once("rework", batch, surfaces, 0, settled => Dulled(settled, batch, "rework", AfterMissedWindow, WhyRework));
 
     /// <summary>See <see cref="Sequence.BetweenLayers"/>.</summary>
-    public ImmutableArray<Operation> BetweenLayers(ImmutableArray<string> surfaces, string batch, int layer)
+    public ImmutableArray<Operation> BetweenLayers(ImmutableArray<string> surfaces, string batch, int layer) =>
+        Once("over", batch, surfaces, layer, settled => BetweenLayers(settled, batch, layer));
+
+    private ImmutableArray<Operation> BetweenLayers(NamedSurfaces settled, string batch, int layer)
     {
-        var settled = Settled(surfaces);
-        var layers = settled[0].Layers;
+        var layers = settled.All[0].Layers;
         if (layer < 1 || layer >= layers.Length)
             throw new ArgumentException($"The layer is {layer}; it is at least 1 and below the last, {layers.Length}.", nameof(layer));
 
@@ -64,8 +55,23 @@ internal sealed record BatchPreparation(PrepContext Context)
             return [];
 
         var why = Sentence.Fill(row.Why, row.Source, row.Status, name => name == "below" ? below.Name : name == "above" ? above.Name : null);
-        return Dulled(new NamedSurfaces(settled), batch, FormattableString.Invariant($"over-{layer}"), row.Way, why);
+        return Dulled(settled, batch, FormattableString.Invariant($"over-{layer}"), row.Way, why);
     }
+
+    private ImmutableArray<Operation> Once(string what, string batch, ImmutableArray<string> surfaces, int layer, Func<NamedSurfaces, ImmutableArray<Operation>> make)
+    {
+        var count = surfaces.IsDefault ? 0 : surfaces.Length;
+        var asked = new Asked(what, batch, layer, count);
+        if (count > 0 && newest.TryGetValue(asked, out var known) && known.Surfaces.AsSpan().SequenceEqual(surfaces.AsSpan()))
+            return known.Operations;
+
+        var operations = make(new NamedSurfaces(Settled(surfaces)));
+        newest[asked] = (surfaces, operations);
+        return operations;
+    }
+
+    // Of a batch that grows or shrinks from layer to layer each size is kept.
+    private readonly record struct Asked(string What, string Batch, int Layer, int Surfaces);
 
     private const string AfterMissedWindow = "pad";
 
