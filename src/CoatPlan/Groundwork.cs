@@ -1,4 +1,5 @@
 using CoatPlan.Areas;
+using CoatPlan.Cautions;
 using CoatPlan.Climate;
 using CoatPlan.Jobs;
 using CoatPlan.Paint;
@@ -19,6 +20,7 @@ internal sealed class Groundwork
     private readonly HourlyForecast? forecast;
     private readonly Trade trade;
     private readonly Lazy<PreparedJob> prepared;
+    private readonly Lazy<CautionFacts> facts;
     private readonly Lazy<AirAround> air;
 
     private Groundwork(Job job, Labels labels, HourlyForecast? forecast, Trade trade, Groundwork? before)
@@ -28,6 +30,7 @@ internal sealed class Groundwork
         var hasAirOf = before is not null && HasAirOf(before);
         var airBefore = before?.air;
         prepared = isPreparedAlike ? before!.prepared : new Lazy<PreparedJob>(Prepare);
+        facts = isPreparedAlike ? before!.facts : new Lazy<CautionFacts>(() => CautionFacts.From(job, labels, Prepared.Sequence));
         air = isPreparedAlike && hasAirOf ? airBefore!
             : hasAirOf ? new Lazy<AirAround>(() => airBefore!.Value.For(job, trade.Catalogue))
             : new Lazy<AirAround>(() => new AirAround(ClimateOf(), job, trade.Catalogue));
@@ -35,6 +38,9 @@ internal sealed class Groundwork
 
     /// <summary>What is done around the coats of the job, and its coats.</summary>
     public PreparedJob Prepared => prepared.Value;
+
+    /// <summary>What cautions may follow from, but for what the air comes to.</summary>
+    public CautionFacts Facts => facts.Value;
 
     /// <summary>The air around its pieces.</summary>
     public AirAround Air => air.Value;

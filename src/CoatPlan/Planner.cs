@@ -67,7 +67,7 @@ public static class Planner
         var quote = QuoteCount.Of(job, HandsOnHours.Of(dated, coats), supplies, consumables, coats, catalogue.Figures);
         var respirator = RespiratorChoice.For(air, Hazards(dated, sequence), catalogue);
         var airWarnings = AirWarnings.Of(air, catalogue.Figures, job.UnitFormat, key => labels[key].Name, id => dated.Steps.First(step => step.Id == id).Title);
-        var cautions = CautionsFor.Job(Facts(ready, sequence, airWarnings), trade.Cautions);
+        var cautions = CautionsFor.Job(Facts(ready, airWarnings), trade.Cautions);
 
         var plan = new Plan
         {
@@ -139,12 +139,12 @@ public static class Planner
     };
 
     // What the air came to is a fact of the job like any other: cautions may follow from it.
-    private static CautionFacts Facts(ReadyJob ready, Sequence sequence, ImmutableArray<Warning> airWarnings) =>
+    private static CautionFacts Facts(ReadyJob ready, ImmutableArray<Warning> airWarnings) =>
         airWarnings
             .Where(warning => warning.Code.StartsWith(OverPrefix, StringComparison.Ordinal))
             .Select(warning => warning.Code[OverPrefix.Length..])
             .Distinct()
-            .Aggregate(CautionFacts.From(ready.Job, ready.Labels, sequence), (facts, over) => facts.With(new CautionFact("over", over, "")));
+            .Aggregate(ready.Groundwork.Facts, (facts, over) => facts.With(new CautionFact("over", over, "")));
 
     private static ImmutableArray<Warning> Deadline(DatedJob dated, ReadyJob ready) =>
         dated.Finish is { } finish && finish > ready.Job.FinishBy
