@@ -7,8 +7,12 @@ internal sealed class TraitsBuilder
     private static readonly ImmutableArray<string> Yes = ["true"];
     private static readonly ImmutableArray<string> No = ["false"];
 
+    // Few surfaces have any.
+    private static readonly ImmutableSortedDictionary<string, ImmutableArray<string>> NoOthers =
+        ImmutableSortedDictionary.Create<string, ImmutableArray<string>>(StringComparer.Ordinal);
+
     private readonly ImmutableArray<string>[] common;
-    private readonly SortedList<string, ImmutableArray<string>> others = new(StringComparer.Ordinal);
+    private ImmutableSortedDictionary<string, ImmutableArray<string>> others = NoOthers;
 
     /// <summary>Nothing known yet.</summary>
     public TraitsBuilder()
@@ -22,7 +26,7 @@ internal sealed class TraitsBuilder
     {
         common = known.Common.ToArray();
         foreach (var (key, words) in known.Others)
-            others.Add(key, words);
+            others = others.Add(key, words);
     }
 
     /// <summary>More words under a key.</summary>
@@ -31,7 +35,7 @@ internal sealed class TraitsBuilder
         if (TraitKeys.PlaceOf(key) is >= 0 and var place)
             common[place] = Joined(common[place], more);
         else
-            others[key] = Joined(others.GetValueOrDefault(key, []), more);
+            others = others.SetItem(key, Joined(others.GetValueOrDefault(key, []), more));
         return this;
     }
 
@@ -49,7 +53,7 @@ internal sealed class TraitsBuilder
     public TraitsBuilder Saying(string key, bool yes) => With(key, yes ? Yes : No);
 
     /// <summary>What was gathered; nothing is added afterwards.</summary>
-    public Traits Done() => new(common, [.. others.Select(pair => (pair.Key, pair.Value))]);
+    public Traits Done() => new(common, others.IsEmpty ? [] : [.. others.Select(pair => (pair.Key, pair.Value))]);
 
     private static ImmutableArray<string> Joined(ImmutableArray<string> words, ImmutableArray<string> more)
     {
