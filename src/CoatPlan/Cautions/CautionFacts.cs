@@ -58,7 +58,7 @@ public sealed record CautionFacts(ImmutableArray<CautionFact> All, ImmutableArra
 
     private static List<CautionFact> OfTraits(Traits known, string who)
     {
-        var facts = new List<CautionFact>(2 * known.Entries.Length);
+        var facts = new List<CautionFact>();
         foreach (var (key, words) in known.Entries)
         {
             if (SaidOfProducts.Contains(key))

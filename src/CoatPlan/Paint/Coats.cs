@@ -18,9 +18,9 @@ public sealed record Coats
         init
         {
             field = value;
-            byPlace = value
-                .DistinctBy(coat => (coat.Surface, coat.Layer, coat.Coat))
-                .ToDictionary(coat => (coat.Surface, coat.Layer, coat.Coat));
+            byPlace = new(value.Length);
+            foreach (var coat in value)
+                byPlace.TryAdd((coat.Surface, coat.Layer, coat.Coat), coat);
         }
     }
 

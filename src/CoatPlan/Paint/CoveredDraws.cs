@@ -11,14 +11,11 @@ internal sealed class CoveredDraws
     private readonly int[] covered;
 
     /// <param name="demands">Packages in each draw, one or more.</param>
-    public CoveredDraws(ReadOnlySpan<int> demands)
+    public CoveredDraws(int[] demands)
     {
         draws = demands.Length;
-        (least, var most) = (demands[0], demands[0]);
-        foreach (var demand in demands)
-            (least, most) = (Math.Min(least, demand), Math.Max(most, demand));
-
-        covered = new int[most - least + 1];
+        least = demands.Min();
+        covered = new int[demands.Max() - least + 1];
         foreach (var demand in demands)
             covered[demand - least]++;
         for (var over = 1; over < covered.Length; over++)

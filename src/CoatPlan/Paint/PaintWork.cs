@@ -84,17 +84,18 @@ public static class PaintWork
 
     private static IEnumerable<SurfaceCoat> CoatsOf(SurfaceLayer layer, Catalogue catalogue)
     {
+        var reach = PackageReach.Of(layer.Label).Area;
         if (layer.Mist)
-            yield return Coat(layer, 0, MistShare, catalogue);
+            yield return Coat(layer, 0, MistShare, reach, catalogue);
         for (var coat = 1; coat <= layer.Coats.Coats; coat++)
-            yield return Coat(layer, coat, 1, catalogue);
+            yield return Coat(layer, coat, 1, reach, catalogue);
     }
 
-    private static SurfaceCoat Coat(SurfaceLayer layer, int coat, double share, Catalogue catalogue)
+    private static SurfaceCoat Coat(SurfaceLayer layer, int coat, double share, Area? reach, Catalogue catalogue)
     {
         var label = layer.Label;
         var areaCoats = layer.Area * share;
-        var packages = PackageReach.Of(label).Area is { } reach ? areaCoats / reach * PaintFactor(layer, catalogue) : 0;
+        var packages = reach is { } known ? areaCoats / known * PaintFactor(layer, catalogue) : 0;
         Mass? mass = label.NetMass is { } netMass ? netMass * packages : null;
         return new SurfaceCoat
         {

@@ -12,8 +12,10 @@ public static class WholePackages
     public static int For(double demand)
     {
         if (!(demand >= 0 && demand < int.MaxValue))
-            throw new ArgumentOutOfRangeException(nameof(demand), demand, "At least 0 and countable.");
+            throw Uncountable(demand);
 
         return (int)Math.Ceiling(demand - Nearly);
     }
+
+    private static ArgumentOutOfRangeException Uncountable(double demand) => new(nameof(demand), demand, "At least 0 and countable.");
 }

@@ -95,7 +95,7 @@ internal sealed record BatchPreparation(PrepContext Context)
             _ => Context.Rules.Ways.FirstOrDefault(way => way.Operation == row.Word),
         };
         var plain = new SettledOperation(row.Word, way, [], []);
-        var work = settled.All.Select(surface => new SurfaceWork(surface.Id, HandsOn.OnSurface(surface, plain, [], Context.Catalogue))).ToImmutableArray();
+        var work = settled.All.Select(surface => new SurfaceWork(surface.Id, HandsOn.OnSurface(surface, plain, row, [], Context.Catalogue))).ToImmutableArray();
         return Undone(row, settled.All, batch, work) with
         {
             Title = $"{way?.Title ?? row.Title}: {settled.Names}",
@@ -124,10 +124,9 @@ internal sealed record BatchPreparation(PrepContext Context)
 
     private Operation Operation(Presets.Operation row, NamedSurfaces batchSurfaces, string batch)
     {
-        var surfaces = batchSurfaces.With(row.Word);
-        var settled = surfaces.All.Select(surface => surface.Operations[row.Word]).ToImmutableArray();
+        var (surfaces, settled) = batchSurfaces.Doing(row.Word);
         var work = surfaces.All
-            .Zip(settled, (surface, operation) => new SurfaceWork(surface.Id, HandsOn.OnSurface(surface, operation, surface.Masked, Context.Catalogue)))
+            .Zip(settled, (surface, operation) => new SurfaceWork(surface.Id, HandsOn.OnSurface(surface, operation, row, surface.Masked, Context.Catalogue)))
             .ToImmutableArray();
         var title = settled[0].Way?.Title ?? row.Title;
         var oneWay = settled.All(operation => (operation.Way?.Title ?? row.Title) == title);
@@ -138,14 +137,14 @@ internal sealed record BatchPreparation(PrepContext Context)
             Notes =
             [
                 .. oneWay ? [] : ByWay(row, surfaces.All),
-                .. Reasons.Notes(Reasons.ByRule(surfaces, surface => surface.Operations[row.Word].Notes)),
+                .. Reasons.Notes(Reasons.ByRule(surfaces, settled, operation => operation.Notes)),
             ],
-            Why = Reasons.Why(Reasons.ByRule(surfaces, surface => surface.Operations[row.Word].Reasons)),
+            Why = Reasons.Why(Reasons.ByRule(surfaces, settled, operation => operation.Reasons)),
             MakesDust = settled.Any(operation => operation.Way?.Dust ?? row.MakesDust),
             HotWork = settled.Any(operation => operation.Way?.Hot ?? row.HotWork),
-            Wait = row.Word == "heat-cure" ? StagedHeat.Longest(surfaces.All, Context.Catalogue) : Longest(row, surfaces.All),
+            Wait = row.Word == "heat-cure" ? StagedHeat.Longest(surfaces.All, Context.Catalogue) : Longest(row, surfaces.All, settled),
             Masked = row.Word == "mask" ? [.. surfaces.All.SelectMany(surface => surface.Masked.Select(item => Times(item, surface.Measured.Count)))] : [],
-            Grits = [.. settled.SelectMany(operation => operation.Way?.Grits ?? []).Distinct(StringComparer.Ordinal).OrderBy(grit => grit.Length).ThenBy(grit => grit, StringComparer.Ordinal)],
+            Grits = Grits(settled),
         };
     }
 
@@ -177,18 +176,24 @@ internal sealed record BatchPreparation(PrepContext Context)
     private static MaskedItem Times(MaskedItem item, int count) =>
         item with { Edge = item.Edge * count, Area = item.Area * count, Plugs = item.Plugs * count };
 
-    private OperationWait Longest(Presets.Operation row, ImmutableArray<SettledSurface> surfaces)
+    /// <summary>Grits of all the ways, coarse to fine.</summary>
+    private static ImmutableArray<string> Grits(ImmutableArray<SettledOperation> settled) => settled.All(operation => operation.Way is not { Grits.IsEmpty: false })
+        ? []
+        : [.. settled.SelectMany(operation => operation.Way?.Grits ?? []).Distinct(StringComparer.Ordinal).OrderBy(grit => grit.Length).ThenBy(grit => grit, StringComparer.Ordinal)];
+
+    /// <summary>The longest wait that follows on any of the surfaces.</summary>
+    private OperationWait Longest(Presets.Operation row, ImmutableArray<SettledSurface> surfaces, ImmutableArray<SettledOperation> operations)
     {
         OperationWait? longest = null;
         string? last = null;
-        foreach (var surface in surfaces)
+        for (var i = 0; i < operations.Length; i++)
         {
-            var named = NamedWait(surface.Operations[row.Word]);
+            var named = NamedWait(operations[i]);
             if (named is not null && named == last)
                 continue;
 
             last = named;
-            var wait = named is null ? Dwell(surface, surface.Operations[row.Word]) : Context.Rules.Wait(named, Context.Catalogue);
+            var wait = named is null ? Dwell(surfaces[i], operations[i], row) : Context.Rules.Wait(named, Context.Catalogue);
             if (longest is null || wait.Time > longest.Time)
                 longest = wait;
         }
@@ -209,9 +214,9 @@ internal sealed record BatchPreparation(PrepContext Context)
     }
 
     /// <summary>The dwell of the rate.</summary>
-    private OperationWait Dwell(SettledSurface surface, SettledOperation operation)
+    private static OperationWait Dwell(SettledSurface surface, SettledOperation operation, Presets.Operation row)
     {
-        var rate = HandsOn.Rate(surface, operation, Context.Catalogue);
+        var rate = HandsOn.Rate(surface, operation, row);
         return rate.DwellMinutes > 0
             ? new OperationWait(WaitKind.Dwell, Duration.FromSeconds((long)(rate.DwellMinutes * 60)), "what was put on to work", rate.Provenance.Source)
             : OperationWait.None;

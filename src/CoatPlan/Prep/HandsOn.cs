@@ -15,13 +15,13 @@ internal static class HandsOn
     /// <summary>Time for all pieces of a surface, whole seconds, rounded up.</summary>
     /// <param name="surface">The surface.</param>
     /// <param name="operation">What is done and how.</param>
+    /// <param name="row">What the trade knows of the operation.</param>
     /// <param name="masked">What is masked on one piece.</param>
     /// <param name="catalogue">Rates, forms and reaches.</param>
     public static Duration OnSurface(
-        SettledSurface surface, SettledOperation operation, ImmutableArray<MaskedItem> masked, Catalogue catalogue)
+        SettledSurface surface, SettledOperation operation, Presets.Operation row, ImmutableArray<MaskedItem> masked, Catalogue catalogue)
     {
-        var row = catalogue.Operation(operation.Word);
-        var rate = Rate(surface, operation, catalogue);
+        var rate = Rate(surface, operation, row);
         var area = surface.Measured.Piece.SquareMeters * (operation.Way?.OnlyBare == true ? surface.Measured.BareShare.DecimalFractions : 1);
         var minutes = rate.FixedMinutes
             + (rate.MinutesPerSquareMetre * area * catalogue.Form(surface.Surface.Form).TimeFactor)
@@ -32,11 +32,8 @@ internal static class HandsOn
     }
 
     /// <summary>The rate of the way it is done, or else of the surface's conditions.</summary>
-    public static OperationRate Rate(SettledSurface surface, SettledOperation operation, Catalogue catalogue)
-    {
-        var row = catalogue.Operation(operation.Word);
-        return operation.Way?.Rate is { } name ? row.Rate(name) : row.RateFor(surface.Surface.Conditions);
-    }
+    public static OperationRate Rate(SettledSurface surface, SettledOperation operation, Presets.Operation row) =>
+        operation.Way?.Rate is { } name ? row.Rate(name) : row.RateFor(surface.Surface.Conditions);
 
     /// <summary>Time of an operation of the whole job, whole seconds, rounded up.</summary>
     /// <param name="word">The operation.</param>

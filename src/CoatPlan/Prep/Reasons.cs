@@ -13,18 +13,21 @@ internal static class Reasons
     public static ImmutableArray<string> Notes(IEnumerable<(PrepRule Rule, NamedSurfaces Surfaces)> noting) =>
         [.. noting.Select(pair => Written(pair.Rule.Note!, pair.Rule, pair.Surfaces))];
 
-    /// <summary>The rules of a word over surfaces, each with those it holds for, in the order of the file.</summary>
+    /// <summary>The rules of an operation over surfaces, each with those it holds for, in the order of the file.</summary>
+    /// <param name="surfaces">The surfaces.</param>
+    /// <param name="operations">The operation as it is settled on each of them.</param>
+    /// <param name="rulesOf">Which of its rules.</param>
     public static IEnumerable<(PrepRule Rule, NamedSurfaces Surfaces)> ByRule(
-        NamedSurfaces surfaces, Func<SettledSurface, ImmutableArray<PrepRule>> rulesOf)
+        NamedSurfaces surfaces, ImmutableArray<SettledOperation> operations, Func<SettledOperation, ImmutableArray<PrepRule>> rulesOf)
     {
         var holding = new SortedList<int, (PrepRule Rule, ImmutableArray<SettledSurface>.Builder Surfaces)>();
-        foreach (var surface in surfaces.All)
+        for (var i = 0; i < operations.Length; i++)
         {
-            foreach (var rule in rulesOf(surface))
+            foreach (var rule in rulesOf(operations[i]))
             {
                 if (!holding.TryGetValue(rule.Place, out var held))
-                    holding[rule.Place] = held = (rule, ImmutableArray.CreateBuilder<SettledSurface>(surfaces.All.Length));
-                held.Surfaces.Add(surface);
+                    holding[rule.Place] = held = (rule, ImmutableArray.CreateBuilder<SettledSurface>(operations.Length));
+                held.Surfaces.Add(surfaces.All[i]);
             }
         }
 

@@ -8,21 +8,21 @@ internal sealed record RuleCondition(
     ImmutableSortedDictionary<string, ImmutableArray<string>> Unless)
 {
     // Every rule is asked of every surface: a plain array is walked much faster than a tree.
-    private readonly KeyValuePair<string, ImmutableArray<string>>[] wanted = [.. When];
-    private readonly KeyValuePair<string, ImmutableArray<string>>[] unwanted = [.. Unless];
+    private readonly (TraitKey Key, ImmutableArray<string> Words)[] wanted = [.. When.Select(pair => (new TraitKey(pair.Key), pair.Value))];
+    private readonly (TraitKey Key, ImmutableArray<string> Words)[] unwanted = [.. Unless.Select(pair => (new TraitKey(pair.Key), pair.Value))];
 
     /// <summary>Whether the rule holds for what is known.</summary>
     public bool Holds(Traits traits)
     {
-        foreach (var pair in wanted)
+        foreach (var (key, words) in wanted)
         {
-            if (!traits.HasAny(pair.Key, pair.Value))
+            if (!traits.HasAny(key, words))
                 return false;
         }
 
-        foreach (var pair in unwanted)
+        foreach (var (key, words) in unwanted)
         {
-            if (traits.HasAny(pair.Key, pair.Value))
+            if (traits.HasAny(key, words))
                 return false;
         }
 

@@ -2,80 +2,86 @@ namespace CoatPlan.Prep;
 
 /// <summary>What is known of a surface or a job, as words by key, which rules are matched against.</summary>
 /// <remarks>
-/// "Steel with oil and chips that stays": material = steel, condition = oily, chips; stays = true. Kept as one array in the order of the keys: there are some
-/// thirty, and hundreds of rules ask each surface for them.
+/// "Steel with oil and chips that stays": material = steel, condition = oily, chips; stays = true. Hundreds of rules ask each surface for the same
+/// thirty keys, so the words of each of <see cref="TraitKeys.Sorted"/> stand at its place; what files add is looked for by name.
 /// </remarks>
 internal sealed class Traits
 {
-    // Among so many words looking at each is quicker than hashing.
-    private const int FewWords = 16;
+    private readonly ImmutableArray<string>[] common;
+    private readonly ImmutableArray<(string Key, ImmutableArray<string> Words)> others;
 
-    private readonly (string Key, ImmutableArray<string> Words)[] entries;
+    /// <param name="common">For each of <see cref="TraitKeys.Sorted"/> its words, each once.</param>
+    /// <param name="others">Other keys, each once and in order, with their words, each once.</param>
+    internal Traits(ImmutableArray<string>[] common, ImmutableArray<(string Key, ImmutableArray<string> Words)> others)
+    {
+        this.common = common;
+        this.others = others;
+    }
 
-    /// <param name="entries">In the order of the keys, each key once.</param>
-    internal Traits((string Key, ImmutableArray<string> Words)[] entries) => this.entries = entries;
+    /// <summary>For each of <see cref="TraitKeys.Sorted"/> its words.</summary>
+    internal ReadOnlySpan<ImmutableArray<string>> Common => common;
 
-    /// <summary>Nothing known.</summary>
-    public static Traits None { get; } = new([]);
+    /// <summary>Keys that files added, in order, with their words.</summary>
+    internal ImmutableArray<(string Key, ImmutableArray<string> Words)> Others => others;
 
-    /// <summary>Every key with its words, keys in order.</summary>
-    internal ReadOnlySpan<(string Key, ImmutableArray<string> Words)> Entries => entries;
+    /// <summary>Every key of which something is known with its words, keys in order.</summary>
+    public IEnumerable<(string Key, ImmutableArray<string> Words)> Entries
+    {
+        get
+        {
+            var other = 0;
+            for (var place = 0; place < common.Length; place++)
+            {
+                for (; other < others.Length && string.CompareOrdinal(others[other].Key, TraitKeys.Sorted[place]) < 0; other++)
+                    yield return others[other];
+                if (!common[place].IsEmpty)
+                    yield return (TraitKeys.Sorted[place], common[place]);
+            }
+
+            for (; other < others.Length; other++)
+                yield return others[other];
+        }
+    }
 
     /// <summary>The words of a key, in the order they were added; empty where nothing is known.</summary>
-    public ImmutableArray<string> this[string key] => IndexOf(entries, key) is >= 0 and var at ? entries[at].Words : [];
+    public ImmutableArray<string> this[string key] => this[new TraitKey(key)];
+
+    /// <summary>The words of a key, in the order they were added; empty where nothing is known.</summary>
+    public ImmutableArray<string> this[TraitKey key] => key.Place >= 0 ? common[key.Place] : Other(key.Name);
 
     /// <summary>All words of several, under each key in the order in which they come first.</summary>
     public static Traits All(IEnumerable<Traits> several)
     {
-        var found = new List<(string Key, GatheredWords Words)>();
+        var common = TraitKeys.Sorted.Select(_ => new GatheredWords()).ToArray();
+        var others = new SortedDictionary<string, GatheredWords>(StringComparer.Ordinal);
         foreach (var traits in several)
         {
-            var at = 0;
-            foreach (var (key, words) in traits.entries)
+            for (var place = 0; place < common.Length; place++)
+                common[place].Add(traits.common[place]);
+            foreach (var (key, words) in traits.others)
             {
-                var order = -1;
-                while (at < found.Count && (order = string.CompareOrdinal(found[at].Key, key)) < 0)
-                    at++;
-                if (at == found.Count || order > 0)
-                    found.Insert(at, (key, new GatheredWords()));
-                found[at].Words.Add(words);
+                if (!others.TryGetValue(key, out var gathered))
+                    others[key] = gathered = new GatheredWords();
+                gathered.Add(words);
             }
         }
 
-        return new([.. found.Select(entry => (entry.Key, entry.Words.All))]);
+        return new([.. common.Select(words => words.All)], [.. others.Select(pair => (pair.Key, pair.Value.All))]);
     }
 
     /// <summary>The same with one word more under a key.</summary>
     public Traits With(string key, string word) => Has(key, word) ? this : new TraitsBuilder(this).With(key, [word]).Done();
 
     /// <summary>The same with all words of others.</summary>
-    public Traits And(Traits others)
-    {
-        var both = new List<(string Key, ImmutableArray<string> Words)>(entries.Length + others.entries.Length);
-        var (mine, theirs) = (0, 0);
-        while (mine < entries.Length || theirs < others.entries.Length)
-        {
-            var order = mine == entries.Length ? 1
-                : theirs == others.entries.Length ? -1
-                : string.CompareOrdinal(entries[mine].Key, others.entries[theirs].Key);
-            both.Add(order < 0 ? entries[mine] : order > 0 ? others.entries[theirs] : (entries[mine].Key, Joined(entries[mine].Words, others.entries[theirs].Words)));
-            mine += order <= 0 ? 1 : 0;
-            theirs += order >= 0 ? 1 : 0;
-        }
-
-        return new([.. both]);
-    }
+    public Traits And(Traits more) => new TraitsBuilder(this).With(more).Done();
 
     /// <summary>Whether a key has a word.</summary>
-    public bool Has(string key, string word) => IndexOf(entries, key) is >= 0 and var at && entries[at].Words.Contains(word, StringComparer.Ordinal);
+    public bool Has(string key, string word) => this[key].Contains(word);
 
     /// <summary>Whether a key has any of some words.</summary>
-    public bool HasAny(string key, ImmutableArray<string> words)
+    public bool HasAny(TraitKey key, ImmutableArray<string> words)
     {
-        if (IndexOf(entries, key) is not (>= 0 and var at))
-            return false;
-
-        foreach (var known in entries[at].Words)
+        foreach (var known in this[key])
         {
             foreach (var word in words)
             {
@@ -87,38 +93,14 @@ internal sealed class Traits
         return false;
     }
 
-    /// <summary>Words and those of others that are not among them.</summary>
-    internal static ImmutableArray<string> Joined(ImmutableArray<string> words, ImmutableArray<string> more)
+    private ImmutableArray<string> Other(string key)
     {
-        if (words.IsEmpty && more.Length <= 1)
-            return more;
-        if (words.Length + more.Length > FewWords)
-            return [.. words.Concat(more).Distinct(StringComparer.Ordinal)];
-
-        var joined = ImmutableArray.CreateBuilder<string>(words.Length + more.Length);
-        joined.AddRange(words);
-        foreach (var word in more)
+        foreach (var (other, words) in others)
         {
-            if (!joined.Contains(word))
-                joined.Add(word);
+            if (other == key)
+                return words;
         }
 
-        return joined.DrainToImmutable();
-    }
-
-    /// <summary>Where a key stands; where it would have to be put in, inverted, where it does not.</summary>
-    internal static int IndexOf(ReadOnlySpan<(string Key, ImmutableArray<string> Words)> entries, string key)
-    {
-        var (low, high) = (0, entries.Length - 1);
-        while (low <= high)
-        {
-            var middle = (low + high) / 2;
-            var order = string.CompareOrdinal(entries[middle].Key, key);
-            if (order == 0)
-                return middle;
-            (low, high) = order < 0 ? (middle + 1, high) : (low, middle - 1);
-        }
-
-        return ~low;
+        return [];
     }
 }

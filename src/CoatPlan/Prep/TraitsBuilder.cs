@@ -1,5 +1,3 @@
-using System.Runtime.InteropServices;
-
 namespace CoatPlan.Prep;
 
 /// <summary>Gathers what is known of something word by word; <see cref="Done"/> makes it whole.</summary>
@@ -9,35 +7,64 @@ internal sealed class TraitsBuilder
     private static readonly ImmutableArray<string> Yes = ["true"];
     private static readonly ImmutableArray<string> No = ["false"];
 
-    // A surface has some thirty keys.
-    private const int Room = 32;
+    // Few surfaces have any.
+    private static readonly ImmutableSortedDictionary<string, ImmutableArray<string>> NoOthers =
+        ImmutableSortedDictionary.Create<string, ImmutableArray<string>>(StringComparer.Ordinal);
 
-    private readonly List<(string Key, ImmutableArray<string> Words)> entries;
+    private readonly ImmutableArray<string>[] common;
+    private ImmutableSortedDictionary<string, ImmutableArray<string>> others = NoOthers;
 
     /// <summary>Nothing known yet.</summary>
-    public TraitsBuilder() => entries = new(Room);
+    public TraitsBuilder()
+    {
+        common = new ImmutableArray<string>[TraitKeys.Sorted.Length];
+        Array.Fill(common, []);
+    }
 
-    /// <summary>Begins with what is known already, to which a few words are added.</summary>
+    /// <summary>Begins with what is known already.</summary>
     public TraitsBuilder(Traits known)
     {
-        entries = new(known.Entries.Length + 2);
-        entries.AddRange(known.Entries);
+        common = known.Common.ToArray();
+        foreach (var (key, words) in known.Others)
+            others = others.Add(key, words);
     }
 
     /// <summary>More words under a key.</summary>
     public TraitsBuilder With(string key, ImmutableArray<string> more)
     {
-        var at = Traits.IndexOf(CollectionsMarshal.AsSpan(entries), key);
-        if (at < 0)
-            entries.Insert(~at, (key, Traits.Joined([], more)));
+        if (TraitKeys.PlaceOf(key) is >= 0 and var place)
+            common[place] = Joined(common[place], more);
         else
-            entries[at] = (key, Traits.Joined(entries[at].Words, more));
+            others = others.SetItem(key, Joined(others.GetValueOrDefault(key, []), more));
+        return this;
+    }
+
+    /// <summary>All words of others.</summary>
+    public TraitsBuilder With(Traits more)
+    {
+        for (var place = 0; place < common.Length; place++)
+            common[place] = Joined(common[place], more.Common[place]);
+        foreach (var (key, words) in more.Others)
+            With(key, words);
         return this;
     }
 
     /// <summary>A yes or no under a key.</summary>
     public TraitsBuilder Saying(string key, bool yes) => With(key, yes ? Yes : No);
 
-    /// <summary>What was gathered.</summary>
-    public Traits Done() => new([.. entries]);
+    /// <summary>What was gathered; nothing is added afterwards.</summary>
+    public Traits Done() => new(common, others.IsEmpty ? [] : [.. others.Select(pair => (pair.Key, pair.Value))]);
+
+    private static ImmutableArray<string> Joined(ImmutableArray<string> words, ImmutableArray<string> more)
+    {
+        if (more.IsEmpty)
+            return words;
+        if (words.IsEmpty && more.Length == 1)
+            return more;
+
+        var joined = new GatheredWords();
+        joined.Add(words);
+        joined.Add(more);
+        return joined.All;
+    }
 }

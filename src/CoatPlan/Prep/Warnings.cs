@@ -15,7 +15,7 @@ internal static class Warnings
             .Concat(OfProducts(context, texts))
             .Concat(OfJob(job, context, texts))
             .Concat(CheckWarnings.Of(job.Checks, context.Catalogue, texts))
-            .Distinct(),
+            .Distinct(new SameWarning()),
     ];
 
     private static IEnumerable<Warning> OfSurface(SettledSurface surface, Job job, WarningTexts texts)

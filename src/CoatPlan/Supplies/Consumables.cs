@@ -4,7 +4,6 @@ using CoatPlan.Jobs;
 using CoatPlan.Paint;
 using CoatPlan.Prep;
 using CoatPlan.Presets;
-using UnitsNet;
 using Operation = CoatPlan.Prep.Operation;
 
 namespace CoatPlan.Supplies;
@@ -29,7 +28,7 @@ public static class Consumables
 
         var byId = surfaces.ToDictionary(surface => surface.Id, StringComparer.Ordinal);
         var stations = job.Crew.Stations;
-        var far = new Dictionary<string, string>(StringComparer.Ordinal);
+        var far = new Dictionary<string, ConsumableReach?>(StringComparer.Ordinal);
         ConsumableUse[] uses =
         [
             .. operations.SelectMany(operation => ByArea(operation, byId, stations, far, catalogue)),
@@ -81,9 +80,8 @@ public static class Consumables
         return string.Join("; ", rules) + byStation + onShelf;
     }
 
-    // How far each consumable goes is said once, not for each surface it is used on.
     private static IEnumerable<ConsumableUse> ByArea(
-        Operation operation, Dictionary<string, MeasuredSurface> surfaces, int stations, Dictionary<string, string> far, Catalogue catalogue)
+        Operation operation, Dictionary<string, MeasuredSurface> surfaces, int stations, Dictionary<string, ConsumableReach?> far, Catalogue catalogue)
     {
         foreach (var surface in operation.Surfaces.Select(id => surfaces[id]))
         {
@@ -92,16 +90,13 @@ public static class Consumables
                 continue;
 
             var share = ConsumableChoice.IsOnSpots(operation) ? surface.BareShare.DecimalFractions : 1;
-            var area = surface.Total.Likely * share * stations;
+            var area = (surface.Total.Likely * share * stations).SquareMeters;
             foreach (var word in words)
             {
-                var consumable = catalogue.Consumable(word);
-                if (consumable.GoesFar is not { } reach)
-                    continue;
-
-                if (!far.TryGetValue(word, out var rule))
-                    far[word] = rule = Far(consumable, reach);
-                yield return new ConsumableUse(consumable, area / reach, operation.Word, rule);
+                if (!far.TryGetValue(word, out var reach))
+                    far[word] = reach = ConsumableReach.Of(catalogue.Consumable(word));
+                if (reach is not null)
+                    yield return new ConsumableUse(reach.Consumable, area / reach.SquareMetres, operation.Word, reach.Rule);
             }
         }
     }
@@ -163,8 +158,4 @@ public static class Consumables
         var consumable = catalogue.Consumable(word);
         return new ConsumableUse(consumable, times * consumable.PerAmount, operation, consumable.Rule);
     }
-
-    private static string Far(Consumable consumable, Area reach) => string.Create(
-        CultureInfo.InvariantCulture,
-        $"one {consumable.Unit} does {reach.SquareFeet:0.#} ft² ({reach.SquareMeters:0.0} m²)");
 }

@@ -1,4 +1,5 @@
 using CoatPlan.Paint;
+using CoatPlan.Prep;
 using CoatPlan.Timetable;
 
 namespace CoatPlan.Supplies;
@@ -19,21 +20,27 @@ public static class HandsOnHours
         ];
     }
 
-    private static IEnumerable<WorkHours> Shared(DatedStep step, Coats coats)
+    private static ImmutableArray<WorkHours> Shared(DatedStep step, Coats coats)
     {
         var parts = Parts(step, coats);
-        var whole = parts.Sum(part => part.Hands.TotalMinutes);
+        var whole = 0.0;
+        foreach (var part in parts)
+            whole += part.Hands.TotalMinutes;
+
         var time = PersonTime(step);
-        return parts.Select(part => part with { Hands = whole > 0 ? time * (part.Hands.TotalMinutes / whole) : time / parts.Length });
+        var shared = ImmutableArray.CreateBuilder<WorkHours>(parts.Length);
+        foreach (var (surface, hands) in parts)
+            shared.Add(new WorkHours(surface, step.Word, whole > 0 ? time * (hands.TotalMinutes / whole) : time / parts.Length));
+        return shared.MoveToImmutable();
     }
 
-    private static ImmutableArray<WorkHours> Parts(DatedStep step, Coats coats)
+    private static ImmutableArray<SurfaceWork> Parts(DatedStep step, Coats coats)
     {
         if (step.Operation is null)
-            return [.. coats.Of(step.Surfaces, step.Layer!.Value, step.Coat!.Value).Select(coat => new WorkHours(coat.Surface, step.Word, coat.Hands))];
+            return [.. coats.Of(step.Surfaces, step.Layer!.Value, step.Coat!.Value).Select(coat => new SurfaceWork(coat.Surface, coat.Hands))];
         return step.Operation.Work.IsEmpty
-            ? [.. step.Surfaces.Select(surface => new WorkHours(surface, step.Word, Duration.Zero))]
-            : [.. step.Operation.Work.Select(work => new WorkHours(work.Surface, step.Word, work.Hands))];
+            ? [.. step.Surfaces.Select(surface => new SurfaceWork(surface, Duration.Zero))]
+            : step.Operation.Work;
     }
 
     private static Duration PersonTime(DatedStep step) => Duration.FromMinutes((long)step.HandsMinutes * step.People);

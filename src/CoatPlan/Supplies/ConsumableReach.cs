@@ -1,0 +1,19 @@
+using System.Globalization;
+using CoatPlan.Presets;
+
+namespace CoatPlan.Supplies;
+
+/// <summary>How far a consumable goes: said once in a job, not for each surface it is used on.</summary>
+/// <param name="Consumable">What is used up.</param>
+/// <param name="SquareMetres">Area that one does, more than zero.</param>
+/// <param name="Rule">The same in words.</param>
+internal sealed record ConsumableReach(Consumable Consumable, double SquareMetres, string Rule)
+{
+    /// <summary>That of a consumable; null for one that is not counted by area.</summary>
+    public static ConsumableReach? Of(Consumable consumable) => consumable.GoesFar is { } reach
+        ? new ConsumableReach(
+            consumable,
+            reach.SquareMeters,
+            string.Create(CultureInfo.InvariantCulture, $"one {consumable.Unit} does {reach.SquareFeet:0.#} ft² ({reach.SquareMeters:0.0} m²)"))
+        : null;
+}
