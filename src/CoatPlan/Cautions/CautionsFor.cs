@@ -15,7 +15,7 @@ public static class CautionsFor
 
         var byKey = facts.All.ToLookup(fact => fact.Key, StringComparer.Ordinal);
         var known = byKey
-            .Aggregate(new TraitsBuilder(), (traits, key) => traits.With(key.Key, [.. key.Select(fact => fact.Word).Distinct(StringComparer.Ordinal)]))
+            .Aggregate(new TraitsBuilder(), (traits, key) => traits.With(key.Key, [.. key.Select(fact => fact.Word)]))
             .Done();
         return
         [

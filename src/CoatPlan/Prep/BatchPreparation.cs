@@ -125,13 +125,14 @@ internal sealed record BatchPreparation(PrepContext Context)
     private Operation Operation(Presets.Operation row, NamedSurfaces batchSurfaces, string batch)
     {
         var (surfaces, settled) = batchSurfaces.Doing(row.Word);
-        var work = surfaces.All
-            .Zip(settled, (surface, operation) => new SurfaceWork(surface.Id, HandsOn.OnSurface(surface, operation, row, surface.Masked, Context.Catalogue)))
-            .ToImmutableArray();
+        var work = ImmutableArray.CreateBuilder<SurfaceWork>(settled.Length);
+        foreach (var surface in surfaces.All)
+            work.Add(new SurfaceWork(surface.Id, HandsOn.OnSurface(surface, settled[work.Count], row, surface.Masked, Context.Catalogue)));
+
         var title = settled[0].Way?.Title ?? row.Title;
         var oneWay = settled.All(operation => (operation.Way?.Title ?? row.Title) == title);
 
-        return Undone(row, surfaces.All, batch, work) with
+        return Undone(row, surfaces.All, batch, work.MoveToImmutable()) with
         {
             Title = $"{(oneWay ? title : row.Title)}: {surfaces.Names}",
             Notes =

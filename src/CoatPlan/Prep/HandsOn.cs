@@ -84,7 +84,7 @@ internal static class HandsOn
     private static double Reach(SettledSurface surface, Presets.Operation row, Catalogue catalogue)
     {
         var onVehicle = surface.Surface.Stays
-            || (!surface.Known.Has("work-on", "bench") && (row.Stage <= LastStageOnVehicle || row.Word == "refit"));
+            || (!surface.OnBench && (row.Stage <= LastStageOnVehicle || row.Word == "refit"));
         return catalogue.Reach(onVehicle ? OpenBay : Bench).TimeFactor;
     }
 

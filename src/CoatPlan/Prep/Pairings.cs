@@ -16,47 +16,59 @@ internal static class Pairings
     {
         var painted = catalogue.Finish(measured.Surface.Finish).IsPaint;
         var bareShare = measured.BareShare.DecimalFractions;
-        var full = layers.Where(layer => !layer.OnlyBare).ToImmutableArray();
-        var found = new List<Pairing>();
+        var found = ImmutableArray.CreateBuilder<Pairing>();
         if (bareShare > 0)
         {
             var on = painted ? Pairing.OnSpots : Pairing.OnMaterial;
-            found.AddRange(layers.Take(1).Select(layer => OnMaterial(on, layer.Label, measured, catalogue)));
-            found.AddRange(layers.Skip(1)
-                .Select(layer => OnMaterial(on, layer.Label, measured, catalogue))
-                .Where(pairing => through.Contains(pairing.Judgement.Key, StringComparer.Ordinal)));
-            found.AddRange(Over(layers, catalogue));
+            for (var i = 0; i < layers.Length; i++)
+            {
+                var pairing = OnMaterial(on, layers[i].Label, measured, catalogue);
+                if (i == 0 || through.Contains(pairing.Judgement.Key))
+                    AddOnce(found, pairing);
+            }
+
+            AddOver(found, layers, catalogue);
         }
         else
         {
             // Under a whole old film the material is still what gets hot and what bends.
-            found.AddRange(layers
-                .Select(layer => OnMaterial(Pairing.OnMaterial, layer.Label, measured, catalogue))
-                .Where(pairing => pairing.Judgement.Verdict == Verdict.No && through.Contains(pairing.Judgement.Key, StringComparer.Ordinal)));
+            foreach (var layer in layers)
+            {
+                var pairing = OnMaterial(Pairing.OnMaterial, layer.Label, measured, catalogue);
+                if (pairing.Judgement.Verdict == Verdict.No && through.Contains(pairing.Judgement.Key))
+                    AddOnce(found, pairing);
+            }
         }
 
         if (painted && bareShare < 1)
         {
-            found.AddRange(full.Take(1).Select(layer => new Pairing(
-                Pairing.OnFinish, layer.Label, measured.Surface.Finish, catalogue.Compatibility.OverFinish(layer.Label.Preset, measured.Surface.Finish))));
-            found.AddRange(Over(full, catalogue));
+            ImmutableArray<PreparedLayer> full = [.. layers.Where(layer => !layer.OnlyBare)];
+            if (!full.IsEmpty)
+                AddOnce(found, OnFinish(full[0].Label, measured.Surface.Finish, catalogue));
+            AddOver(found, full, catalogue);
         }
 
-        return Each(found);
+        return found.DrainToImmutable();
     }
 
     // A handful, of which the labels are the same objects: looking is much quicker than hashing whole labels.
-    private static ImmutableArray<Pairing> Each(List<Pairing> found)
+    private static void AddOnce(ImmutableArray<Pairing>.Builder found, Pairing pairing)
     {
-        var once = ImmutableArray.CreateBuilder<Pairing>(found.Count);
-        foreach (var pairing in found)
-        {
-            if (!once.Contains(pairing))
-                once.Add(pairing);
-        }
-
-        return once.DrainToImmutable();
+        if (!found.Contains(pairing))
+            found.Add(pairing);
     }
+
+    private static void AddOver(ImmutableArray<Pairing>.Builder found, ImmutableArray<PreparedLayer> layers, Catalogue catalogue)
+    {
+        for (var i = 1; i < layers.Length; i++)
+        {
+            var (below, above) = (layers[i - 1].Label, layers[i].Label);
+            AddOnce(found, new Pairing(Pairing.OnLayer, above, below.Name, catalogue.Compatibility.Over(above.Preset, below.Preset)));
+        }
+    }
+
+    private static Pairing OnFinish(Label label, string finish, Catalogue catalogue) =>
+        new(Pairing.OnFinish, label, finish, catalogue.Compatibility.OverFinish(label.Preset, finish));
 
     private static Pairing OnMaterial(string on, Label label, MeasuredSurface measured, Catalogue catalogue)
     {
@@ -66,8 +78,4 @@ internal static class Pairings
         return new Pairing(
             on, label, measured.Surface.Material, label.Rust == RustRule.Only && rusty ? judgement with { Verdict = Verdict.Yes } : judgement);
     }
-
-    private static IEnumerable<Pairing> Over(ImmutableArray<PreparedLayer> layers, Catalogue catalogue) =>
-        layers.Zip(layers.Skip(1), (below, above) => new Pairing(
-            Pairing.OnLayer, above.Label, below.Label.Name, catalogue.Compatibility.Over(above.Label.Preset, below.Label.Preset)));
 }

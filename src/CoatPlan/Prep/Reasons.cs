@@ -20,18 +20,22 @@ internal static class Reasons
     public static IEnumerable<(PrepRule Rule, NamedSurfaces Surfaces)> ByRule(
         NamedSurfaces surfaces, ImmutableArray<SettledOperation> operations, Func<SettledOperation, ImmutableArray<PrepRule>> rulesOf)
     {
-        var holding = new SortedList<int, (PrepRule Rule, ImmutableArray<SettledSurface>.Builder Surfaces)>();
+        var holding = new List<(PrepRule Rule, ImmutableArray<SettledSurface>.Builder Surfaces)>();
         for (var i = 0; i < operations.Length; i++)
         {
+            // Those of one surface are in the order of the file too, so each is looked for behind the one before.
+            var at = 0;
             foreach (var rule in rulesOf(operations[i]))
             {
-                if (!holding.TryGetValue(rule.Place, out var held))
-                    holding[rule.Place] = held = (rule, ImmutableArray.CreateBuilder<SettledSurface>(operations.Length));
-                held.Surfaces.Add(surfaces.All[i]);
+                while (at < holding.Count && holding[at].Rule.Place < rule.Place)
+                    at++;
+                if (at == holding.Count || holding[at].Rule.Place > rule.Place)
+                    holding.Insert(at, (rule, ImmutableArray.CreateBuilder<SettledSurface>(operations.Length)));
+                holding[at].Surfaces.Add(surfaces.All[i]);
             }
         }
 
-        return holding.Values.Select(held => (held.Rule, surfaces.Only(held.Surfaces.DrainToImmutable())));
+        return holding.Select(held => (held.Rule, surfaces.Only(held.Surfaces.DrainToImmutable())));
     }
 
     /// <summary>A sentence with what was found on the surfaces put in, and where it comes from.</summary>

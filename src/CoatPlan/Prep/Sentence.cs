@@ -39,13 +39,20 @@ internal static class Sentence
     /// <summary>"a", "a and b", "a, b and c".</summary>
     public static string List(IEnumerable<string> items)
     {
-        var all = items.Distinct(StringComparer.Ordinal).ToArray();
-        return all.Length switch
+        var all = new GatheredWords();
+        foreach (var item in items)
+            all.Add(item);
+        if (all.Count <= 1)
+            return all.Count == 0 ? "" : all[0];
+
+        var text = new DefaultInterpolatedStringHandler(0, all.Count, CultureInfo.InvariantCulture);
+        for (var i = 0; i < all.Count; i++)
         {
-            0 => "",
-            1 => all[0],
-            _ => $"{string.Join(", ", all, 0, all.Length - 1)} and {all[^1]}",
-        };
+            text.AppendLiteral(i == 0 ? "" : i < all.Count - 1 ? ", " : " and ");
+            text.AppendLiteral(all[i]);
+        }
+
+        return text.ToStringAndClear();
     }
 
     private static void Append(ref DefaultInterpolatedStringHandler text, string pattern, Func<string, string?> valueOf)

@@ -18,6 +18,9 @@ internal sealed record SettledSurface
     /// <summary>What is known, its job's words among it.</summary>
     public required Traits Known { get; init; }
 
+    /// <summary>Whether the job is one of loose pieces on the bench.</summary>
+    public required bool OnBench { get; init; }
+
     /// <summary>What is masked on one piece.</summary>
     public required ImmutableArray<MaskedItem> Masked { get; init; }
 

@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Text;
 using CoatPlan.Areas;
 using CoatPlan.Jobs;
@@ -11,9 +10,9 @@ internal static class SurfaceTraits
 {
     private const int LongestPhrase = 3;
 
-    private static readonly FrozenDictionary<MaterialFamily, string> Families = Words<MaterialFamily>();
-    private static readonly FrozenDictionary<ProductRole, string> Roles = Words<ProductRole>();
-    private static readonly FrozenDictionary<RustRule, string> RustRules = Words<RustRule>();
+    private static readonly ImmutableArray<string> Families = Words<MaterialFamily>();
+    private static readonly ImmutableArray<string> Roles = Words<ProductRole>();
+    private static readonly ImmutableArray<string> RustRules = Words<RustRule>();
 
     /// <summary>The words of a surface; those of the job are added by the caller.</summary>
     public static Traits Of(
@@ -27,7 +26,7 @@ internal static class SurfaceTraits
 
         return new TraitsBuilder()
             .With("material", [surface.Material])
-            .With("family", [Families[catalogue.Material(surface.Material).Family]])
+            .With("family", [Families[(int)catalogue.Material(surface.Material).Family]])
             .With("finish", [surface.Finish])
             .Saying("painted", finish.IsPaint)
             .Saying("gloss", finish.Gloss)
@@ -41,13 +40,13 @@ internal static class SurfaceTraits
             .Saying("bare-spots", finish.IsPaint && bare)
             .With("lead", Lead(surface, finish, job, catalogue))
             .With("layer", [.. layers.Select(layer => layer.Label.Preset).OfType<string>()])
-            .With("role", [.. layers.Select(layer => layer.Label.Role).OfType<ProductRole>().Select(role => Roles[role])])
+            .With("role", [.. layers.Select(layer => layer.Label.Role).OfType<ProductRole>().Select(role => Roles[(int)role])])
             .With("hazard", [.. layers.SelectMany(layer => layer.Label.Hazards)])
             .Saying("heat", surface.Heat is not null)
             .Saying("heat-cured", layers.Any(layer => !layer.Label.Cure.IsEmpty))
             .With("first", Class(meetsBare ?? layers.FirstOrDefault()))
             .With("over", Class(meetsFinish))
-            .With("rust", (meetsBare ?? layers.FirstOrDefault())?.Label.Rust is { } rust ? [RustRules[rust]] : [])
+            .With("rust", (meetsBare ?? layers.FirstOrDefault())?.Label.Rust is { } rust ? [RustRules[(int)rust]] : [])
             .Saying("tooth", meetsFinish?.Label.WantsTooth ?? false)
             .Saying("softened-by-brake-fluid", layers.LastOrDefault()?.Label.SoftenedByBrakeFluid ?? false)
             .Saying("patch-test", pairings.Any(pairing => pairing.Judgement.Verdict == Verdict.Test))
@@ -104,9 +103,10 @@ internal static class SurfaceTraits
         return words;
     }
 
-    private static FrozenDictionary<T, string> Words<T>()
+    /// <summary>The words of a kind that is counted from 0 on.</summary>
+    private static ImmutableArray<string> Words<T>()
         where T : struct, Enum =>
-        Enum.GetValues<T>().ToFrozenDictionary(value => value, value => Hyphened(value.ToString()));
+        [.. Enum.GetNames<T>().Select(Hyphened)];
 
     /// <summary>LightMetal is light-metal in a rule file.</summary>
     private static string Hyphened(string name)

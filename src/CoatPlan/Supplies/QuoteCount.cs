@@ -72,8 +72,9 @@ public static class QuoteCount
     private static ImmutableArray<QuoteLine> Lines(
         Job job, ImmutableArray<WorkHours> work, ImmutableArray<PaintSupply> supplies, decimal paint, decimal besides, Coats coats, QuoteLine sums, Prices prices)
     {
-        var minutes = job.Surfaces.Select(surface => work.Where(one => one.Surface == surface.Id).Sum(one => one.Hands.TotalMinutes)).ToImmutableArray();
-        var sprayed = job.Surfaces.Select(surface => supplies.Sum(supply => Cost(supply, surface.Id, coats))).ToImmutableArray();
+        var bySurface = work.ToLookup(one => one.Surface, StringComparer.Ordinal);
+        var minutes = job.Surfaces.Select(surface => bySurface[surface.Id].Sum(one => one.Hands.TotalMinutes)).ToImmutableArray();
+        var sprayed = Sprayed(job, supplies, coats);
         var labour = MinorUnits.Share(sums.Labour, minutes, prices.Currency);
         var ofPaint = MinorUnits.Share(paint, sprayed, prices.Currency);
         var ofBesides = MinorUnits.Share(besides, minutes, prices.Currency);
@@ -86,12 +87,20 @@ public static class QuoteCount
         return [.. job.Surfaces.Select((surface, i) => new QuoteLine(surface.Id, labour[i], materials[i], markup[i], tax[i]))];
     }
 
-    /// <summary>A surface's part of what a product costs, by its part of what is sprayed.</summary>
-    private static double Cost(PaintSupply supply, string surface, Coats coats)
+    /// <summary>Each surface's part of what the products cost, by its part of what is sprayed of each.</summary>
+    private static ImmutableArray<double> Sprayed(Job job, ImmutableArray<PaintSupply> supplies, Coats coats)
     {
-        var own = coats.All.Where(coat => coat.Product == supply.Demand.Label.Key).ToArray();
-        var all = own.Sum(coat => coat.Packages);
-        return all > 0 ? (double)(supply.Price ?? 0) * own.Where(coat => coat.Surface == surface).Sum(coat => coat.Packages) / all : 0;
+        var ofProduct = coats.All.ToLookup(coat => coat.Product, StringComparer.Ordinal);
+        var costs = new double[job.Surfaces.Length];
+        foreach (var supply in supplies)
+        {
+            var own = ofProduct[supply.Demand.Label.Key].ToLookup(coat => coat.Surface, coat => coat.Packages, StringComparer.Ordinal);
+            var all = ofProduct[supply.Demand.Label.Key].Sum(coat => coat.Packages);
+            for (var i = 0; all > 0 && i < costs.Length; i++)
+                costs[i] += (double)(supply.Price ?? 0) * own[job.Surfaces[i].Id].Sum() / all;
+        }
+
+        return [.. costs];
     }
 
     private static ImmutableArray<string> NotIncluded(ImmutableArray<PaintSupply> supplies, ImmutableArray<ConsumableNeed> consumables)
