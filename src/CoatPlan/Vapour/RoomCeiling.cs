@@ -87,8 +87,12 @@ internal sealed class RoomCeiling
                 return true;
             }
 
+            // Nothing is given off any more: of all minutes to come the next has the most.
             if (spraying.Count == 0 && inFilms < under * Gone)
             {
+                if (level * minute.KeptMean >= under)
+                    return false;
+
                 Stride(until);
                 return true;
             }

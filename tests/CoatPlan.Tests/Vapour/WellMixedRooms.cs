@@ -127,6 +127,32 @@ public sealed class WellMixedRooms
         }
     }
 
+    [Fact]
+    public void A_room_is_under_a_value_where_no_minute_followed_one_by_one_reaches_it()
+    {
+        var sources = Gen.Select(Gen.Int[0, 200], Gen.Int[1, 30], Gen.Int[0, 2].Select(i => i == 0 ? 0.01 : i == 1 ? 0.03 : 0.2), Gen.Double[0.1, 3], Gen.Double[-1, 3].Select(film => Math.Max(0, film)))
+            .Select((first, minutes, filmRate, atOnce, film) => new RoomSource(first, minutes, filmRate, [atOnce], [film]));
+
+        Gen.Select(Gen.Double[-0.1, 0.5].Select(rate => Math.Max(0, rate)), sources.Array[1, 6], Gen.Double[0.05, 0.99]).Sample((rate, unordered, share) =>
+        {
+            ImmutableArray<RoomSource> ordered = [.. unordered.OrderBy(source => source.First)];
+            var air = new RoomAir(rate, ordered, 1);
+            var highest = 0.0;
+            while (!air.HasNoMoreToCome)
+            {
+                air.Step();
+                highest = Math.Max(highest, air.Means[0]);
+            }
+
+            MeasuredSource[] measured = [.. ordered.Select(source => new MeasuredSource(source.First, source.Minutes, source.FilmRate, source.AtOnce[0], source.FromFilm[0]))];
+            // As near to the highest as the two ways of summing differ, and well away from it.
+            return RoomCeiling.KeepsUnder(rate, measured, highest * (1 + 1e-5))
+                && !RoomCeiling.KeepsUnder(rate, measured, highest * (1 - 1e-5))
+                && RoomCeiling.KeepsUnder(rate, measured, highest / share)
+                && !RoomCeiling.KeepsUnder(rate, measured, highest * share);
+        }, iter: 2000);
+    }
+
     private static RoomSource Source(int minutes, double atOnce, double film, int start = 0, double filmRate = 0.1) =>
         new(start, minutes, filmRate, [atOnce], [film]);
 }
