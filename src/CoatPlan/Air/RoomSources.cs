@@ -65,5 +65,6 @@ internal static class RoomSources
     private static double FilmRate(DatedRelease release) => 1 / release.Release.FilmTime.TotalMinutes;
 
     /// <summary>The minute of a time, counted from zero.</summary>
-    public static int MinuteOf(LocalDateTime time, LocalDateTime zero) => (int)Period.Between(zero, time, PeriodUnits.Minutes).Minutes;
+    public static int MinuteOf(LocalDateTime time, LocalDateTime zero) => (Period.DaysBetween(zero.Date, time.Date) * NodaConstants.MinutesPerDay)
+        + (int)((time.NanosecondOfDay - zero.NanosecondOfDay) / NodaConstants.NanosecondsPerMinute);
 }

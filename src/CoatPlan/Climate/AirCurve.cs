@@ -35,11 +35,18 @@ public sealed class AirCurve
     public Conditions At(int minute)
     {
         var (day, index) = Split(minute);
+        return At(minute, days[day].Celsius[index]);
+    }
+
+    /// <summary>The air at a minute, and a piece in it of a temperature, °C.</summary>
+    internal Conditions At(int minute, double surfaceCelsius)
+    {
+        var (day, index) = Split(minute);
         return new Conditions(
             Temperature.FromDegreesCelsius(days[day].Celsius[index]),
             Ratio.FromDecimalFractions(days[day].Relative[index]),
             Temperature.FromDegreesCelsius(days[day].DewCelsius[index]),
-            Temperature.FromDegreesCelsius(days[day].Celsius[index]));
+            Temperature.FromDegreesCelsius(surfaceCelsius));
     }
 
     internal AirDay Day(int day) => days[day];

@@ -1,5 +1,3 @@
-using UnitsNet;
-
 namespace CoatPlan.Climate;
 
 /// <summary>The temperature of a piece as a function of time: it follows the air, late.</summary>
@@ -36,7 +34,14 @@ public sealed class SurfaceCurve
     public Conditions At(int minute)
     {
         var (day, index) = AirCurve.Split(minute);
-        return Air.At(minute) with { Surface = Temperature.FromDegreesCelsius(days[day][index]) };
+        return Air.At(minute, days[day][index]);
+    }
+
+    /// <summary>Temperature at a minute, °C; one before the job's start counts as the start.</summary>
+    internal double CelsiusAt(int minute)
+    {
+        var (day, index) = AirCurve.Split(minute);
+        return days[day][index];
     }
 
     /// <summary>Temperature at each minute of a day, 1441 values in °C.</summary>

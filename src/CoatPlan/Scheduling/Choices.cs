@@ -231,8 +231,8 @@ internal sealed class Choices
                 continue;
             }
 
-            var closes = i == choice ? MostOf(link.Windows[window], placements[link.From]) : link.Windows.Max(w => MostOf(w, placements[link.From]));
-            if (start > closes)
+            var from = placements[link.From];
+            if (start > (i == choice ? MostOf(link.Windows[window], from) : MostOf(link, from)))
             {
                 return false;
             }
@@ -269,6 +269,17 @@ internal sealed class Choices
         }
 
         return least;
+    }
+
+    private static int MostOf(FrameLink link, Placement from)
+    {
+        var most = int.MinValue;
+        foreach (var window in link.Windows)
+        {
+            most = Math.Max(most, MostOf(window, from));
+        }
+
+        return most;
     }
 
     private static int MostOf(Window window, Placement from) => window.Most is { } most ? most.After(from) : int.MaxValue;

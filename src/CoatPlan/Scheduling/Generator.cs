@@ -1,3 +1,5 @@
+using System.Runtime.InteropServices;
+
 namespace CoatPlan.Scheduling;
 
 /// <summary>
@@ -134,7 +136,7 @@ internal sealed class Generator
                 : windows[l];
         }
 
-        return new Schedule([.. placements], [.. inUse]) { Skipped = choices.Skipped };
+        return new Schedule([.. placements], ImmutableCollectionsMarshal.AsImmutableArray(inUse)) { Skipped = choices.Skipped };
     }
 
     private void Reset()

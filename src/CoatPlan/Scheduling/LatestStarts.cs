@@ -10,8 +10,9 @@ internal sealed class LatestStarts
     private readonly Frame frame;
     private readonly int finish;
     private readonly Placement[] latest;
-    private readonly List<KeptOrder>?[] kept;
-    private readonly List<int>?[] keptBy;
+    private readonly KeptOrder[] kept;
+    private readonly int[] firstKept;
+    private readonly Edges keptBy;
 
     private LatestStarts(Scheduled scheduled)
     {
@@ -19,13 +20,33 @@ internal sealed class LatestStarts
         frame = scheduled.Frame;
         finish = scheduled.Schedule.Finish;
         latest = [.. scheduled.Schedule.Placements];
-        kept = new List<KeptOrder>?[frame.Count];
-        keptBy = new List<int>?[frame.Count];
-        foreach (var order in KeptOrder.Of(scheduled))
+        var orders = KeptOrder.Of(scheduled);
+        keptBy = Edges.Of(frame.Count, orders.ConvertAll(order => (order.After, order.Before)));
+        (kept, firstKept) = ByActivity(orders, frame.Count);
+    }
+
+    // Those of each activity side by side, and where they begin.
+    private static (KeptOrder[] Kept, int[] Firsts) ByActivity(List<KeptOrder> orders, int count)
+    {
+        var firsts = new int[count + 1];
+        foreach (var order in orders)
         {
-            (kept[order.Before] ??= []).Add(order);
-            (keptBy[order.After] ??= []).Add(order.Before);
+            firsts[order.Before + 1]++;
         }
+
+        for (var i = 0; i < count; i++)
+        {
+            firsts[i + 1] += firsts[i];
+        }
+
+        var kept = new KeptOrder[orders.Count];
+        var next = firsts.AsSpan().ToArray();
+        foreach (var order in orders)
+        {
+            kept[next[order.Before]++] = order;
+        }
+
+        return (kept, firsts);
     }
 
     public static Placement[] Of(Scheduled scheduled)
@@ -67,7 +88,7 @@ internal sealed class LatestStarts
                 Look(frame.Links[l].To);
             }
 
-            foreach (var before in keptBy[i] ?? [])
+            foreach (var before in keptBy.From(i))
             {
                 Look(before);
             }
@@ -106,7 +127,7 @@ internal sealed class LatestStarts
             }
         }
 
-        foreach (var order in kept[activity] ?? [])
+        foreach (var order in kept.AsSpan(firstKept[activity]..firstKept[activity + 1]))
         {
             if (order.GoneAt(at.End) > latest[order.After].Start)
             {

@@ -10,8 +10,14 @@ internal sealed class SharedSpace
 
     public SharedSpace(Frame frame)
     {
-        leaves = [.. frame.Activities.Select(a => a.Presences.Select(p => (frame.Kinds[p.Kind], p.Key, p)).ToArray())];
-        avoids = [.. frame.Activities.Select(a => a.Avoids.Select(v => (frame.Kinds[v.Kind], v.ExceptKey)).ToArray())];
+        leaves = new (int, int, Presence)[frame.Count][];
+        avoids = new (int, int?)[frame.Count][];
+        for (var i = 0; i < frame.Count; i++)
+        {
+            leaves[i] = frame.Activities[i].Presences is { IsEmpty: false } presences ? [.. presences.Select(p => (frame.Kinds[p.Kind], p.Key, p))] : [];
+            avoids[i] = frame.Activities[i].Avoids is { IsEmpty: false } avoidances ? [.. avoidances.Select(v => (frame.Kinds[v.Kind], v.ExceptKey))] : [];
+        }
+
         present = [.. Enumerable.Range(0, frame.Kinds.Count).Select(_ => new Timeline())];
         avoiding = [.. Enumerable.Range(0, frame.Kinds.Count).Select(_ => new Timeline())];
     }

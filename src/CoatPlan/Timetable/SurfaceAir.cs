@@ -115,7 +115,13 @@ internal sealed class SurfaceAir
     };
 
     /// <summary>Air, dew point and the coldest piece at a minute.</summary>
-    public Conditions At(int minute) => metals.Select(metal => metal.At(minute)).MinBy(conditions => conditions.Surface.DegreesCelsius)!;
+    public Conditions At(int minute)
+    {
+        var coldest = metals[0];
+        foreach (var metal in metals)
+            coldest = metal.CelsiusAt(minute) < coldest.CelsiusAt(minute) ? metal : coldest;
+        return coldest.At(minute);
+    }
 
     /// <summary>Why a coat may not start at a minute, in words.</summary>
     public string WhyNot(CoatTask coat, int work, int minute, Clock clock, QuantityFormat format) =>

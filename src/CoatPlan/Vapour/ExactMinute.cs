@@ -5,7 +5,7 @@ namespace CoatPlan.Vapour;
 /// λ is Q/(K·V); k is one over the time constant of a drying film. The textbook balance of a room with a source (C∞ = K·G/Q) is the case without a
 /// fading part. Factors belong to one λ; those of a film to one k beside it. With rates and sources counted per stretch they hold for a stretch of any length.
 /// </remarks>
-internal sealed class ExactMinute
+internal readonly struct ExactMinute
 {
     /// <summary>Under it, quotients of small differences are summed as series instead.</summary>
     private const double Small = 0.05;
