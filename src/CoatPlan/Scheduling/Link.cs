@@ -10,6 +10,9 @@ namespace CoatPlan.Scheduling;
 /// <param name="Windows">One or more windows; the start must lie in at least one of them.</param>
 public sealed record Link(string From, string To, ImmutableArray<Window> Windows)
 {
+    // What most links of most networks say.
+    private static readonly ImmutableArray<Window> FromTheEnd = [new Window(Wait.FromEnd(0))];
+
     /// <summary>Ids of activities that windows ask for; where one of them is done, this link says nothing: tape that was taken off has no limit any more.</summary>
     public ImmutableArray<string> Unless { get; init; } = [];
 
@@ -22,5 +25,5 @@ public sealed record Link(string From, string To, ImmutableArray<Window> Windows
     /// <summary>A link by which the later activity starts at or after the end of the earlier one.</summary>
     /// <param name="from">The id of the earlier activity.</param>
     /// <param name="to">The id of the later activity.</param>
-    public static Link After(string from, string to) => After(from, to, Wait.FromEnd(0));
+    public static Link After(string from, string to) => new(from, to, FromTheEnd);
 }

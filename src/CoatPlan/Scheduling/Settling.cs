@@ -32,5 +32,5 @@ public static class Settling
 
     // Between two facts that missed every window, the first one stands for them all.
     private static Link WithWindow(Link link, int window) =>
-        new(link.From, link.To, [link.Windows[Math.Max(0, window)] with { Asks = [] }]);
+        link is { Unless.IsEmpty: true, Windows: [{ Asks.IsEmpty: true }] } ? link : new(link.From, link.To, [link.Windows[Math.Max(0, window)] with { Asks = [] }]);
 }

@@ -87,18 +87,35 @@ internal static class Dating
     private static ImmutableArray<string> SurfacesOf(WorkNode node) => node.Operation?.Surfaces ?? node.Coat!.Surfaces;
 
     // Two links between the same steps are one wait to a person: the tighter side of each.
-    private static ImmutableArray<DatedWait> Waits(PlacedLink[] links) =>
-    [
-        .. links
-            .Where(link => !link.From.IsMilestone)
-            .GroupBy(link => (link.From.Id, link.Link.Stage))
-            .Select(group => new DatedWait(
-                group.Key.Id,
-                group.Key.Stage,
-                group.Max(link => link.Link.LabelMinutes),
-                group.Max(LeastMinutes),
-                group.Min(MostMinutes))),
-    ];
+    private static ImmutableArray<DatedWait> Waits(PlacedLink[] links)
+    {
+        var waits = ImmutableArray.CreateBuilder<DatedWait>(links.Length);
+        foreach (var link in links)
+        {
+            if (link.From.IsMilestone)
+                continue;
+
+            var wait = new DatedWait(link.From.Id, link.Link.Stage, link.Link.LabelMinutes, LeastMinutes(link), MostMinutes(link));
+            var at = 0;
+            while (at < waits.Count && (waits[at].Step != wait.Step || waits[at].Stage != wait.Stage))
+                at++;
+            if (at == waits.Count)
+                waits.Add(wait);
+            else
+                waits[at] = Tighter(waits[at], wait);
+        }
+
+        return waits.DrainToImmutable();
+    }
+
+    private static DatedWait Tighter(DatedWait one, DatedWait other) => one with
+    {
+        LabelMinutes = Max(one.LabelMinutes, other.LabelMinutes),
+        LeastMinutes = Max(one.LeastMinutes, other.LeastMinutes),
+        MostMinutes = one.MostMinutes is null || other.MostMinutes < one.MostMinutes ? other.MostMinutes ?? one.MostMinutes : one.MostMinutes,
+    };
+
+    private static double? Max(double? one, double? other) => one is null || other > one ? other ?? one : one;
 
     private static double? LeastMinutes(PlacedLink link) => Math.Max(0, link.Window.Least.After(link.At) - link.At.End);
 

@@ -20,8 +20,8 @@ internal sealed class SurfaceAir
     private readonly ConcurrentDictionary<(string Label, DryingStage Stage), DryingGoals> stages = [];
     private readonly ConcurrentDictionary<(string Label, Duration Wait), DryingGoals> waits = [];
     private readonly ConcurrentDictionary<(string Label, RecoatGap Gap, int Window), (DryingGoals Opens, DryingGoals? Closes)> windows = [];
-    private readonly ConcurrentDictionary<(string Label, double Share, Question Question, int Of, int Minutes), Remembered> moments = [];
-    private readonly ConcurrentDictionary<(string Label, int Work), RememberedStarts> firstStarts = [];
+    private readonly ConcurrentDictionary<Asked, Func<int, int>> moments = [];
+    private readonly ConcurrentDictionary<(string Label, int Work), Func<int, int?>> firstStarts = [];
 
     /// <summary>The air around pieces.</summary>
     /// <param name="climate">The work place.</param>
@@ -47,39 +47,29 @@ internal sealed class SurfaceAir
 
     /// <summary>From a minute to the first permitted start of a coat at or after it; null: none within the horizon. One function for all coats alike.</summary>
     public Func<int, int?> FirstStarts(CoatTask coat, int work) =>
-        Once(firstStarts, (coat.Label.Key, work), () => new RememberedStarts(from => Starts(coat).First(from, work))).From;
+        firstStarts.TryGetValue((coat.Label.Key, work), out var known) ? known : RememberedFirstStarts(coat, work);
 
     /// <summary>From the end of a coat to the minute at which every piece has reached a stage, and so many minutes more. One function for all coats alike.</summary>
-    public Func<int, int> Reaching(CoatTask coat, FilmStage stage, int minutesMore = 0) =>
-        Known(coat, Question.Reaches, (int)stage, minutesMore, end => Reaches(coat, stage, end) + minutesMore);
+    public Func<int, int> Reaching(CoatTask coat, FilmStage stage, int minutesMore = 0) => Known(coat, Question.Reaches, (int)stage, minutesMore);
 
     /// <summary>The same, and no sooner than a wait that is told at the label's conditions.</summary>
     public Func<int, int> ReachingAfter(CoatTask coat, FilmStage stage, int leastMinutes) =>
-        leastMinutes == 0
-            ? Reaching(coat, stage)
-            : Known(
-                coat,
-                Question.ReachesAfter,
-                (int)stage,
-                leastMinutes,
-                end => Math.Max(Outwaits(coat, Duration.FromMinutes(leastMinutes), end), Reaches(coat, stage, end)));
+        leastMinutes == 0 ? Reaching(coat, stage) : Known(coat, Question.ReachesAfter, (int)stage, leastMinutes);
 
     /// <summary>From the end of a coat to the opening of one of its windows on every piece, and no sooner than after a rest.</summary>
     public Func<int, int> Opening(CoatTask film, RecoatGap gap, int window, int restMinutes = 0) =>
-        Known(film, gap == RecoatGap.Itself ? Question.OpensToItself : Question.OpensToAnother, window, restMinutes, end => Math.Max(end + restMinutes, Opens(film, gap, window, end)));
+        Known(film, gap == RecoatGap.Itself ? Question.OpensToItself : Question.OpensToAnother, window, restMinutes);
 
     /// <summary>From the start of a coat to the closing of one of its windows on the first piece, and no later than so many minutes after the start.</summary>
     public Func<int, int> Closing(CoatTask film, RecoatGap gap, int window, int withinMinutes = Never) =>
-        Known(
-            film,
-            gap == RecoatGap.Itself ? Question.ClosesToItself : Question.ClosesToAnother,
-            window,
-            withinMinutes,
-            start => Math.Min(start + withinMinutes, Closes(film, gap, window, start)));
+        Known(film, gap == RecoatGap.Itself ? Question.ClosesToItself : Question.ClosesToAnother, window, withinMinutes);
 
     /// <summary>From the end of an operation to the minute at which what it left is dry on every piece.</summary>
-    public Func<int, int> DryingOff(Prep.OperationWait wait) =>
-        Known("", 1, Question.DriesOff, (int)wait.Kind, (int)Math.Ceiling(wait.Time.TotalMinutes), end => DriesOff(wait, end));
+    public Func<int, int> DryingOff(Prep.OperationWait wait)
+    {
+        var asked = new Asked("", 1, Question.DriesOff, (int)wait.Kind, (int)Math.Ceiling(wait.Time.TotalMinutes));
+        return moments.TryGetValue(asked, out var known) ? known : Once(moments, asked, () => new Remembered(end => DriesOff(wait, end)).At);
+    }
 
     /// <summary>The last start up to a minute that follows on a permitted one without a break; the start itself where it is a fact that no rule permits.</summary>
     public int LastStart(CoatTask coat, int work, int start, int until)
@@ -140,11 +130,26 @@ internal sealed class SurfaceAir
     private static TValue Once<TKey, TValue>(ConcurrentDictionary<TKey, TValue> known, TKey key, Func<TValue> make)
         where TKey : notnull => known.GetOrAdd(key, static (_, make) => make(), make);
 
-    private Func<int, int> Known(CoatTask coat, Question question, int of, int minutes, Func<int, int> moment) =>
-        Known(coat.Label.Key, coat.FilmShare, question, of, minutes, moment);
+    // Asked at every link that is drawn, and mostly known.
+    private Func<int, int> Known(CoatTask coat, Question question, int of, int minutes)
+    {
+        var asked = new Asked(coat.Label.Key, coat.FilmShare, question, of, minutes);
+        return moments.TryGetValue(asked, out var known) ? known : moments.GetOrAdd(asked, new Remembered(Moment(coat, question, of, minutes)).At);
+    }
 
-    private Func<int, int> Known(string label, double share, Question question, int of, int minutes, Func<int, int> moment) =>
-        Once(moments, (label, share, question, of, minutes), () => new Remembered(moment)).At;
+    private Func<int, int> Moment(CoatTask coat, Question question, int of, int minutes) => question switch
+    {
+        Question.Reaches => end => Reaches(coat, (FilmStage)of, end) + minutes,
+        Question.ReachesAfter => end => Math.Max(Outwaits(coat, Duration.FromMinutes(minutes), end), Reaches(coat, (FilmStage)of, end)),
+        Question.OpensToItself => end => Math.Max(end + minutes, Opens(coat, RecoatGap.Itself, of, end)),
+        Question.OpensToAnother => end => Math.Max(end + minutes, Opens(coat, RecoatGap.Another, of, end)),
+        Question.ClosesToItself => start => Math.Min(start + minutes, Closes(coat, RecoatGap.Itself, of, start)),
+        Question.ClosesToAnother => start => Math.Min(start + minutes, Closes(coat, RecoatGap.Another, of, start)),
+        _ => throw new ArgumentOutOfRangeException(nameof(question), question, "A question about a coat."),
+    };
+
+    private Func<int, int?> RememberedFirstStarts(CoatTask coat, int work) =>
+        Once(firstStarts, (coat.Label.Key, work), () => new RememberedStarts(from => Starts(coat).First(from, work)).From);
 
     private double Factor(CoatTask coat) => slowness * (coat.FilmShare > 1 ? Drying.ThickFilmFactor(coat.FilmShare, climate.Figures) : 1);
 
@@ -159,6 +164,8 @@ internal sealed class SurfaceAir
         FilmStage.Through => DryingStage.Through,
         _ => throw new ArgumentOutOfRangeException(nameof(stage), stage, "A stage of drying."),
     };
+
+    private readonly record struct Asked(string Label, double Share, Question Question, int Of, int Minutes);
 
     // What is asked of a minute; for each of them a stage, a window or a kind of wait, and minutes, tell one function from another.
     private enum Question

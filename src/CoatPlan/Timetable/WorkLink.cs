@@ -18,7 +18,7 @@ internal sealed record WorkLink(Link Link, FilmStage Stage, double? LabelMinutes
     public WorkLink Settled(Link link, int window)
     {
         if (ByWindow.IsEmpty)
-            return this with { Link = link };
+            return ReferenceEquals(link, Link) ? this : this with { Link = link };
 
         var used = ByWindow[Math.Max(0, window)];
         return new WorkLink(link with { Windows = [used.OfLabel] }, used.Stage, used.LabelMinutes, Tape);
