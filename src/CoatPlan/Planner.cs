@@ -55,16 +55,15 @@ public static class Planner
         var (job, labels, trade, catalogue) = (ready.Job, ready.Labels, ready.Trade, ready.Trade.Catalogue);
         var placed = PlacedCoat.Of(settled);
         var sprayed = Sprayed(placed);
-        // Cans and air ask no more than when each coat is sprayed: they are worked out while the steps are dated and told.
-        var aside = Task.Run(() => (
-            Supplies: PaintSupplies.Of(PaintDemand.Count(job, coats, sprayed, labels, catalogue.Figures), job.Have),
-            Air: WorkAir.Of(job.Place, Releases(placed, catalogue.Figures), catalogue.Figures)));
+        // The air asks no more than when each coat is sprayed: it is worked out while the steps are dated and cans counted.
+        var aside = Task.Run(() => WorkAir.Of(job.Place, Releases(placed, catalogue.Figures), catalogue.Figures));
         var weighed = WeighedCan.Of(job, coats);
         var dated = Timetabling.Date(settled);
         var impasse = arranged.Depth == SearchDepth.Full && !dated.Reasons.IsEmpty ? JobImpasse.Of(ready, sequence, coats, settled) : null;
         var consumables = Consumables.Of(job, surfaces, OperationsAtOneStation(dated), coats, sprayed, catalogue);
-        var (supplies, air) = aside.GetAwaiter().GetResult();
+        var supplies = PaintSupplies.Of(PaintDemand.Count(job, coats, sprayed, labels, catalogue.Figures), job.Have);
         var quote = QuoteCount.Of(job, HandsOnHours.Of(dated, coats), supplies, consumables, coats, catalogue.Figures);
+        var air = aside.GetAwaiter().GetResult();
         var respirator = RespiratorChoice.For(air, Hazards(dated, sequence), catalogue);
         var airWarnings = AirWarnings.Of(air, catalogue.Figures, job.UnitFormat, key => labels[key].Name, id => dated.Steps.First(step => step.Id == id).Title);
         var cautions = CautionsFor.Job(Facts(ready, airWarnings), trade.Cautions);
