@@ -26,6 +26,7 @@ internal sealed class LocalSearch
     private readonly GenerationOrder order;
     private readonly Heads heads;
     private readonly Generator generator;
+    private Generator? beside;
     private readonly Func<Schedule, long>? preference;
     private readonly Draws draws = new(Seed);
     private readonly Neighbourhood neighbourhood;
@@ -97,29 +98,8 @@ internal sealed class LocalSearch
             runs.Add((starts[^1], false));
         }
 
-        // No rule's run depends on another's: how far one gets before it is given up is all that the order in time decides.
-        var generated = new Generated[runs.Count];
-        var finish = int.MaxValue;
-        Parallel.Invoke(() => Generate(generator, 0), () => Generate(new Generator(frame, order, heads), 1));
-        for (var run = 0; run < runs.Count; run++)
-        {
-            Take(generated[run], runs[run].From);
-        }
-
+        TryEach(runs);
         return runs.Count;
-
-        void Generate(Generator own, int first)
-        {
-            for (var run = first; run < runs.Count; run += 2)
-            {
-                var (from, urgentFirst) = runs[run];
-                generated[run] = own.Generate(from, Volatile.Read(ref finish), urgentFirst);
-                if (generated[run].Schedule is { } schedule)
-                {
-                    Lower(ref finish, schedule.Finish);
-                }
-            }
-        }
     }
 
     /// <summary>Up to so many passes that change the best order a little, or at random while there is none; it ends when the finish has come down to a bound.</summary>
@@ -161,8 +141,8 @@ internal sealed class LocalSearch
         sinceBetter = 0;
         top = top with { Worth = Worth.Of(Best, preference) };
         here = top;
-        Try(here.From with { Windows = noLastResort }, urgentFirst: false);
-        Try(here.From with { Windows = noLastResort }, urgentFirst: true);
+        var sparing = here.From with { Windows = noLastResort };
+        TryEach([(sparing, false), (sparing, true)]);
     }
 
     /// <summary>Takes over a schedule from elsewhere, if it is better, and the order in which it starts activities.</summary>
@@ -180,6 +160,31 @@ internal sealed class LocalSearch
 
     private void Try(Candidate candidate, bool urgentFirst) =>
         Take(generator.Generate(candidate, Best is null ? int.MaxValue : here.Worth.Finish, urgentFirst), candidate);
+
+    // Runs that do not depend on each other, on two threads: how far one gets before it is given up is all that the order in time decides.
+    private void TryEach(List<(Candidate From, bool UrgentFirst)> runs)
+    {
+        var generated = new Generated[runs.Count];
+        var (next, finish) = (-1, Best is null ? int.MaxValue : here.Worth.Finish);
+        beside ??= new Generator(frame, order, heads);
+        Parallel.Invoke(() => GenerateWith(generator), () => GenerateWith(beside));
+        for (var run = 0; run < runs.Count; run++)
+        {
+            Take(generated[run], runs[run].From);
+        }
+
+        void GenerateWith(Generator own)
+        {
+            for (var run = Interlocked.Increment(ref next); run < runs.Count; run = Interlocked.Increment(ref next))
+            {
+                generated[run] = own.Generate(runs[run].From, Volatile.Read(ref finish), runs[run].UrgentFirst);
+                if (generated[run].Schedule is { } schedule)
+                {
+                    Lower(ref finish, schedule.Finish);
+                }
+            }
+        }
+    }
 
     private void Take(Generated generated, Candidate from)
     {
