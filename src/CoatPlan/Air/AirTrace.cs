@@ -1,3 +1,4 @@
+using System.Numerics;
 using CoatPlan.Presets;
 using CoatPlan.Vapour;
 
@@ -19,7 +20,14 @@ internal sealed class AirTrace
     private readonly List<int> minutes = [];
     private readonly List<double[]> pages = [];
 
-    private AirTrace(ImmutableArray<Solvent> solvents) => Solvents = solvents;
+    // Rows begin as far apart as numbers are taken together; what is between them stays 0.
+    private readonly int stride;
+
+    private AirTrace(ImmutableArray<Solvent> solvents)
+    {
+        Solvents = solvents;
+        stride = (solvents.Length + Vector<double>.Count - 1) / Vector<double>.Count * Vector<double>.Count;
+    }
 
     /// <summary>What is in the air, by name.</summary>
     public ImmutableArray<Solvent> Solvents { get; }
@@ -45,18 +53,30 @@ internal sealed class AirTrace
     /// <param name="solvent">Index into <see cref="Solvents"/>.</param>
     public double At(int row, int solvent) => Row(row)[solvent];
 
-    /// <summary>A sum over the solvents in each minute, in the order of <see cref="Minutes"/>.</summary>
-    /// <param name="part">What a share of a solvent counts, in proportion to the share.</param>
-    public double[] Sum(Func<Solvent, double, double> part)
+    /// <summary>Sums over the solvents in each minute, in the order of <see cref="Minutes"/>.</summary>
+    /// <param name="parts">For each sum, what a share of a solvent counts, in proportion to the share.</param>
+    public double[][] Sums(params ReadOnlySpan<Func<Solvent, double, double>> parts)
     {
         // Asked once for a whole of each solvent, since a job has thousands of minutes.
-        var whole = Solvents.Select(solvent => part(solvent, 1)).ToArray();
-        var sums = new double[minutes.Count];
-        for (var row = 0; row < sums.Length; row++)
+        var whole = new double[parts.Length][];
+        var sums = new double[parts.Length][];
+        for (var sum = 0; sum < parts.Length; sum++)
+        {
+            var part = parts[sum];
+            whole[sum] = [.. Solvents.Select(solvent => part(solvent, 1))];
+            sums[sum] = new double[minutes.Count];
+        }
+
+        for (var row = 0; row < minutes.Count; row++)
         {
             var inAir = Row(row);
-            for (var i = 0; i < whole.Length; i++)
-                sums[row] += whole[i] * inAir[i];
+            for (var sum = 0; sum < sums.Length; sum++)
+            {
+                var (counts, total) = (whole[sum], 0.0);
+                for (var i = 0; i < counts.Length; i++)
+                    total += counts[i] * inAir[i];
+                sums[sum][row] = total;
+            }
         }
 
         return sums;
@@ -84,27 +104,25 @@ internal sealed class AirTrace
     /// <param name="window">Minutes to average over, 1 or more.</param>
     public double[] HighestMeans(int window)
     {
-        var (sums, highest) = (new double[Solvents.Length], new double[Solvents.Length]);
+        var (sums, highest) = (new double[stride], new double[stride]);
         var first = 0;
         for (var row = 0; row < minutes.Count; row++)
         {
-            var added = Row(row);
-            for (var i = 0; i < sums.Length; i++)
-                sums[i] += added[i];
+            Add(sums, Padded(row), 1);
             for (; minutes[first] <= minutes[row] - window; first++)
-            {
-                var left = Row(first);
-                for (var i = 0; i < sums.Length; i++)
-                    sums[i] -= left[i];
-            }
-
-            for (var i = 0; i < sums.Length; i++)
-                highest[i] = Math.Max(highest[i], sums[i]);
+                Add(sums, Padded(first), -1);
+            for (var i = 0; i < stride; i += Vector<double>.Count)
+                Vector.Max(new Vector<double>(highest, i), new Vector<double>(sums, i)).CopyTo(highest, i);
         }
 
-        for (var i = 0; i < highest.Length; i++)
-            highest[i] /= window;
-        return highest;
+        return [.. highest.AsSpan(0, Solvents.Length).ToArray().Select(most => most / window)];
+    }
+
+    // Several solvents at a time; each comes to the same number as it would alone.
+    private static void Add(double[] sums, ReadOnlySpan<double> row, double sign)
+    {
+        for (var i = 0; i < sums.Length; i += Vector<double>.Count)
+            (new Vector<double>(sums, i) + (sign * new Vector<double>(row[i..]))).CopyTo(sums, i);
     }
 
     /// <summary>First row at or after a minute; the number of rows where there is none.</summary>
@@ -127,14 +145,16 @@ internal sealed class AirTrace
 
             idle = air.HasNoMoreToCome ? idle + 1 : 0;
             if ((minutes.Count & (PageRows - 1)) == 0)
-                pages.Add(new double[PageRows * Solvents.Length]);
+                pages.Add(new double[PageRows * stride]);
             minutes.Add(air.Now);
             air.Step();
             air.Means.CopyTo(Row(minutes.Count - 1));
         }
     }
 
-    private Span<double> Row(int row) => pages[row >> PageBits].AsSpan((row & (PageRows - 1)) * Solvents.Length, Solvents.Length);
+    private Span<double> Row(int row) => Padded(row)[..Solvents.Length];
+
+    private Span<double> Padded(int row) => pages[row >> PageBits].AsSpan((row & (PageRows - 1)) * stride, stride);
 
     private static bool AnythingLeft(RoomAir air)
     {

@@ -41,14 +41,16 @@ public static class WorkAir
         var zero = releases[0].Start;
         var trace = AirTrace.Of(room, releases, zero);
         var exposures = Exposures(trace);
-        var mixture = trace.Sum(Ratios.OfLimit);
-        var lel = trace.Sum(Ratios.OfLel);
         var lelShare = figures.Share("lel-share-work").DecimalFractions;
         var lowBoiling = figures.Temperature("cartridge-low-boiling");
-        var forCartridge = trace.Sum((solvent, share) => BoilsLow(solvent, lowBoiling) ? 0 : share);
+        var sums = trace.Sums(
+            Ratios.OfLimit,
+            Ratios.OfLel,
+            (solvent, share) => BoilsLow(solvent, lowBoiling) ? 0 : share,
+            static (solvent, share) => solvent.Propellant ? Ratios.OfLimit(solvent, share) : 0);
+        var (mixture, lel, forCartridge, propellant) = (sums[0], sums[1], sums[2], sums[3]);
         var exhaustForLimit = NeededExhaust.For(leaking, releases, Ratios.OfLimit, 1);
         var exhaustForLel = NeededExhaust.For(leaking, releases, Ratios.OfLel, lelShare);
-        var propellant = trace.Sum((solvent, share) => solvent.Propellant ? Ratios.OfLimit(solvent, share) : 0);
         return new AirReport
         {
             Room = room,

@@ -12,7 +12,8 @@ internal sealed class LatestStarts
     private readonly Placement[] latest;
     private readonly KeptOrder[] kept;
     private readonly int[] firstKept;
-    private readonly Edges keptBy;
+    private readonly KeptOrder[] keptBy;
+    private readonly int[] firstKeptBy;
 
     private LatestStarts(Scheduled scheduled)
     {
@@ -21,32 +22,32 @@ internal sealed class LatestStarts
         finish = scheduled.Schedule.Finish;
         latest = [.. scheduled.Schedule.Placements];
         var orders = KeptOrder.Of(scheduled);
-        keptBy = Edges.Of(frame.Count, orders.ConvertAll(order => (order.After, order.Before)));
-        (kept, firstKept) = ByActivity(orders, frame.Count);
+        (kept, firstKept) = Grouped(orders, order => order.Before);
+        (keptBy, firstKeptBy) = Grouped(orders, order => order.After);
     }
 
     // Those of each activity side by side, and where they begin.
-    private static (KeptOrder[] Kept, int[] Firsts) ByActivity(List<KeptOrder> orders, int count)
+    private (KeptOrder[] Orders, int[] Firsts) Grouped(List<KeptOrder> orders, Func<KeptOrder, int> activityOf)
     {
-        var firsts = new int[count + 1];
+        var firsts = new int[frame.Count + 1];
         foreach (var order in orders)
         {
-            firsts[order.Before + 1]++;
+            firsts[activityOf(order) + 1]++;
         }
 
-        for (var i = 0; i < count; i++)
+        for (var i = 0; i < frame.Count; i++)
         {
             firsts[i + 1] += firsts[i];
         }
 
-        var kept = new KeptOrder[orders.Count];
+        var grouped = new KeptOrder[orders.Count];
         var next = firsts.AsSpan().ToArray();
         foreach (var order in orders)
         {
-            kept[next[order.Before]++] = order;
+            grouped[next[activityOf(order)]++] = order;
         }
 
-        return (kept, firsts);
+        return (grouped, firsts);
     }
 
     public static Placement[] Of(Scheduled scheduled)
@@ -88,9 +89,9 @@ internal sealed class LatestStarts
                 Look(frame.Links[l].To);
             }
 
-            foreach (var before in keptBy.From(i))
+            foreach (var order in keptBy.AsSpan(firstKeptBy[i]..firstKeptBy[i + 1]))
             {
-                Look(before);
+                Look(order.Before);
             }
         }
 

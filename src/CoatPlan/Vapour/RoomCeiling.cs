@@ -5,7 +5,8 @@ namespace CoatPlan.Vapour;
 /// <summary>Whether a single measure of a well-mixed room stays under a value in the mean of every minute.</summary>
 /// <remarks>
 /// The same room as <see cref="RoomAir"/>. Films that fade at one rate are one film, since all is linear; and a stretch in which the value could not be reached
-/// even if nothing left the room is gone through in one step. Minute by minute it goes only where the value is near.
+/// even if nothing left the room, or if all was given off all the time as at its height, is gone through in one step. Minute by minute it goes only where the
+/// value is near.
 /// </remarks>
 internal sealed class RoomCeiling
 {
@@ -81,7 +82,7 @@ internal sealed class RoomCeiling
     {
         while (now < until)
         {
-            if (level + inFilms + (spraying.Count == 0 ? 0 : (steady + gains) * (until - now)) < under)
+            if (level + inFilms + (spraying.Count == 0 ? 0 : (steady + gains) * (until - now)) < under || Balanced() < under)
             {
                 Stride(until);
                 return true;
@@ -102,6 +103,18 @@ internal sealed class RoomCeiling
         }
 
         return true;
+    }
+
+    // Where what leaves makes up for what is given off at most: the air never comes above it, unless it is above it now.
+    private double Balanced()
+    {
+        if (rate <= 0)
+            return double.PositiveInfinity;
+
+        var given = steady;
+        foreach (ref readonly var film in CollectionsMarshal.AsSpan(films))
+            given += Math.Max(film.Rate * film.Holds, film.Gain);
+        return Math.Max(level, given / rate);
     }
 
     private void Stride(int until)
