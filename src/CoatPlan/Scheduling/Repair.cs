@@ -149,6 +149,7 @@ internal sealed class Repair
     // What has a window that going on with the next piece of work would close is done first.
     private bool CarryUrgent(int next)
     {
+        foresight.LookAnew();
         for (var p = 0; p < pendingCount; p++)
         {
             var l = pending[p];
@@ -166,6 +167,7 @@ internal sealed class Repair
                     return false;
                 }
 
+                foresight.LookAnew();
                 p = -1;
             }
         }

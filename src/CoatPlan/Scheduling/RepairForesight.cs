@@ -15,8 +15,13 @@ internal sealed class RepairForesight(RepairFrame frame, RepairState state, Repa
     private readonly byte[] plannedPaces = new byte[frame.Count];
     private readonly int[] chain = new int[LongestChain];
     private readonly int[] lows = new int[LongestChain];
+    private Placement? nextAt;
+    private bool isNextKnown;
 
-    /// <summary>Whether going on with another piece of work would close the window of a link that is open now.</summary>
+    /// <summary>Something was placed since <see cref="WouldClose"/> was last asked, or another piece of work is next.</summary>
+    public void LookAnew() => isNextKnown = false;
+
+    /// <summary>Whether going on with another piece of work would close the window of a link that is open now; of several links asked about in turn, the work is looked for once.</summary>
     public bool WouldClose(int l, int next)
     {
         var to = frame.Links[l].To;
@@ -27,7 +32,7 @@ internal sealed class RepairForesight(RepairFrame frame, RepairState state, Repa
         }
 
         var (earliest, added) = search.Awaited(to, state.Floors[to]);
-        if (search.FirstFrom(to, earliest, added) is not { } before || before.Start > closes || search.FirstFree(next, state.Floors[next]) is not { } at || at.Start >= before.End)
+        if (earliest > closes || search.FirstFrom(to, earliest, added) is not { } before || before.Start > closes || NextAt(next) is not { } at || at.Start >= before.End)
         {
             return false;
         }
@@ -38,6 +43,16 @@ internal sealed class RepairForesight(RepairFrame frame, RepairState state, Repa
         state.Space.TakeBack(next);
         state.Use.Remove(next, at);
         return after is not { } later || later.Start > closes;
+    }
+
+    private Placement? NextAt(int next)
+    {
+        if (!isNextKnown)
+        {
+            (nextAt, isNextKnown) = (search.FirstFree(next, state.Floors[next]), true);
+        }
+
+        return nextAt;
     }
 
     /// <summary>A wipe is not done before the coat it is meant for can follow in time, as far as anybody can see who holds the cloth: the minute before which; 0 for none.</summary>
