@@ -5,8 +5,11 @@ namespace CoatPlan.Outlook;
 /// <summary>Draws of a chance: each carries the plan out under its own luck and its own weather. The same on any number of cores.</summary>
 internal sealed class ChanceDraws
 {
-    // Every so many draws somebody may look at the progress, or stop it.
-    private const int Between = 50;
+    // Every so many draws somebody may look at the progress, stop it, or lend a hand.
+    private const int Between = 20;
+
+    // A second thread gets ready for a kind of weather, as the first had to, where so many of its draws are left.
+    private const int WorthAHand = 80;
 
     // What each cause costs is asked of the first draws alone: each is carried out once more for each cause.
     private const int CostDraws = 200;
@@ -15,6 +18,8 @@ internal sealed class ChanceDraws
     private readonly int[] finishes;
     private readonly long[][] earlier;
     private readonly int[] asTold;
+    private readonly int[] taken;
+    private int begun = -1;
 
     private ChanceDraws(ChanceModel model, int draws, bool withCosts)
     {
@@ -22,6 +27,7 @@ internal sealed class ChanceDraws
         finishes = new int[draws];
         earlier = [.. model.Weathers.Select(_ => new long[model.Causes.Length])];
         asTold = new int[withCosts ? Math.Min(CostDraws, draws) : 0];
+        taken = new int[model.Weathers.Length];
     }
 
     /// <summary>The finish in each draw, minutes from the start; <see cref="Repair.Never"/> where something found no time within the horizon.</summary>
@@ -39,7 +45,7 @@ internal sealed class ChanceDraws
         var drawn = new ChanceDraws(model, draws, withCosts);
 
         // A kind of weather is one piece of work: most of what it takes to get it ready is learnt from its first draws, and good for all of them.
-        Parallel.For(0, model.Weathers.Length, new ParallelOptions { CancellationToken = cancel, MaxDegreeOfParallelism = cores }, kind => drawn.CarryOut(kind, report, cancel));
+        Parallel.For(0, model.Weathers.Length, new ParallelOptions { CancellationToken = cancel, MaxDegreeOfParallelism = cores }, _ => drawn.CarryOutNext(report, cancel));
         return drawn;
     }
 
@@ -62,30 +68,59 @@ internal sealed class ChanceDraws
         ];
     }
 
-    // The draws of one kind of weather are every so manieth.
-    private void CarryOut(int kind, Action<int>? report, CancellationToken cancel)
+    // The next kind of weather, the one as told first, since it has most to do; who finds none left to begin lends a hand with what has most left.
+    private void CarryOutNext(Action<int>? report, CancellationToken cancel)
     {
+        var next = Interlocked.Increment(ref begun);
+        var kind = (model.WeatherAsTold + next) % taken.Length;
+        CarryOut(kind, next == 0, report, cancel);
+        while (Volatile.Read(ref begun) >= taken.Length - 1 && MostLeft() is { } other)
+            CarryOut(other, false, report, cancel);
+    }
+
+    private int? MostLeft()
+    {
+        var most = Enumerable.Range(0, taken.Length).MaxBy(Left);
+        return Left(most) >= WorthAHand ? most : null;
+    }
+
+    private int Left(int kind) => DrawsOf(kind) - Volatile.Read(ref taken[kind]);
+
+    // The draws of one kind of weather are every so manieth.
+    private int DrawsOf(int kind) => (finishes.Length - kind + taken.Length - 1) / taken.Length;
+
+    private void CarryOut(int kind, bool isAsTold, Action<int>? report, CancellationToken cancel)
+    {
+        if (DrawsOf(kind) == 0 && !isAsTold)
+            return;
+
         var (air, dewPoint) = model.Weathers[kind];
-        var (repair, luck, since) = (model.In(air, dewPoint), new Luck(model), 0);
-        for (var draw = kind; draw < finishes.Length; draw += model.Weathers.Length)
-        {
-            luck.Draw(draw);
-            finishes[draw] = repair.Run(luck.Work, luck.Paces);
-            if (draw < asTold.Length && finishes[draw] != Repair.Never)
-                CarryOutWithOneAsPlanned(draw, repair, luck, earlier[kind]);
-
-            if (++since == Between)
-            {
-                cancel.ThrowIfCancellationRequested();
-                report?.Invoke(since);
-                since = 0;
-            }
-        }
-
-        if (kind == model.WeatherAsTold)
+        var (repair, luck, minutes) = (model.In(air, dewPoint), new Luck(model), new long[model.Causes.Length]);
+        if (isAsTold)
             CarryOutAsTold(repair, luck, cancel);
 
-        report?.Invoke(since);
+        for (int first; (first = Interlocked.Add(ref taken[kind], Between) - Between) < DrawsOf(kind);)
+        {
+            cancel.ThrowIfCancellationRequested();
+            var until = Math.Min(first + Between, DrawsOf(kind));
+            for (var of = first; of < until; of++)
+                CarryOut(kind + (of * taken.Length), repair, luck, minutes);
+            report?.Invoke(until - first);
+        }
+
+        lock (earlier[kind])
+        {
+            for (var cause = 0; cause < minutes.Length; cause++)
+                earlier[kind][cause] += minutes[cause];
+        }
+    }
+
+    private void CarryOut(int draw, Repair repair, Luck luck, long[] minutes)
+    {
+        luck.Draw(draw);
+        finishes[draw] = repair.Run(luck.Work, luck.Paces);
+        if (draw < asTold.Length && finishes[draw] != Repair.Never)
+            CarryOutWithOneAsPlanned(draw, repair, luck, minutes);
     }
 
     private void CarryOutWithOneAsPlanned(int draw, Repair repair, Luck luck, long[] minutes)
