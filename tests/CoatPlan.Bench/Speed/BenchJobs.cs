@@ -94,6 +94,10 @@ internal static class BenchJobs
         return Text(surfaces, done.ToString());
     }
 
+    /// <summary>The same job with nothing worked out for it yet, since a job keeps what its plans rest on.</summary>
+    /// <param name="job">The job.</param>
+    public static ReadyJob Fresh(ReadyJob job) => new(job.Job, job.Labels, job.Forecast, job.Trade);
+
     /// <summary>A job of its text, read and checked.</summary>
     /// <param name="text">The text.</param>
     /// <param name="before">The job before a change of its text; null for none.</param>

@@ -59,8 +59,9 @@ public static class GrowthRun
     {
         GC.Collect();
         GC.WaitForPendingFinalizers();
+        var fresh = BenchJobs.Fresh(job);
         var (before, from) = (GC.GetTotalAllocatedBytes(precise: true), Stopwatch.GetTimestamp());
-        Planner.Plan(job, SearchDepth.Quick);
+        Planner.Plan(fresh, SearchDepth.Quick);
         var taken = Stopwatch.GetElapsedTime(from);
         return (taken, GC.GetTotalAllocatedBytes(precise: true) - before);
     }

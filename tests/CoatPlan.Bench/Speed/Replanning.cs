@@ -43,9 +43,5 @@ public class Replanning
 
     /// <summary>A job of which nothing was planned before.</summary>
     [Benchmark]
-    public Plan Fresh()
-    {
-        var job = ticked[1];
-        return Planner.Plan(new ReadyJob(job.Job, job.Labels, job.Forecast, job.Trade), SearchDepth.Quick);
-    }
+    public Plan Fresh() => Planner.Plan(BenchJobs.Fresh(ticked[1]), SearchDepth.Quick);
 }
