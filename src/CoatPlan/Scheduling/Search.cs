@@ -8,9 +8,6 @@ internal static class Search
     // Of the passes, this share goes before the exact search, and this share is made for the sake of the rest when the finish cannot come down.
     private const int ShareBefore = 10;
 
-    // Fewer passes than this for the preference alone find next to nothing: of 820 jobs 26 end a little earlier in sum.
-    private const int LeastForPreference = 2;
-
     // However large a network is, its most promising rule and the next are tried, with and without what is closing first.
     private const int LeastRules = 4;
 
@@ -44,7 +41,7 @@ internal static class Search
 
         passes -= local.Improve(passes, lowerBound);
         local.Prefer();
-        local.Improve(preference is null ? Math.Min(passes, share) : Math.Max(passes, share < LeastForPreference ? 0 : share), -1);
+        local.Improve(preference is null ? Math.Min(passes, share) : Math.Max(passes, share), -1);
         return Answer(
             frame,
             local,
