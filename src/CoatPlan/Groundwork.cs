@@ -1,9 +1,6 @@
-using CoatPlan.Areas;
 using CoatPlan.Cautions;
 using CoatPlan.Climate;
 using CoatPlan.Jobs;
-using CoatPlan.Paint;
-using CoatPlan.Prep;
 using CoatPlan.Presets;
 using CoatPlan.Timetable;
 
@@ -21,19 +18,23 @@ internal sealed class Groundwork
     private readonly Trade trade;
     private readonly Lazy<PreparedJob> prepared;
     private readonly Lazy<CautionFacts> facts;
-    private readonly Lazy<AirAround> air;
+    private readonly Lazy<SurfaceAirs> airs;
 
     private Groundwork(Job job, Labels labels, HourlyForecast? forecast, Trade trade, Groundwork? before)
     {
         (this.job, this.labels, this.forecast, this.trade) = (job, labels, forecast, trade);
-        var isPreparedAlike = before is not null && IsPreparedLike(before);
-        var hasAirOf = before is not null && HasAirOf(before);
-        var airBefore = before?.air;
-        prepared = isPreparedAlike ? before!.prepared : new Lazy<PreparedJob>(Prepare);
-        facts = isPreparedAlike ? before!.facts : new Lazy<CautionFacts>(() => CautionFacts.From(job, labels, Prepared.Sequence));
-        air = isPreparedAlike && hasAirOf ? airBefore!
-            : hasAirOf ? new Lazy<AirAround>(() => airBefore!.Value.For(job, trade.Catalogue))
-            : new Lazy<AirAround>(() => new AirAround(ClimateOf(), job, trade.Catalogue));
+        if (before is not null && IsPreparedLike(before))
+        {
+            (prepared, facts) = (before.prepared, before.facts);
+        }
+        else
+        {
+            prepared = new Lazy<PreparedJob>(() => PreparedJob.Of(job, labels, trade));
+            facts = new Lazy<CautionFacts>(() => CautionFacts.From(job, labels, Prepared.Sequence));
+        }
+
+        airs = before is not null && HasAirOf(before) ? before.airs
+            : new Lazy<SurfaceAirs>(() => new SurfaceAirs(PlaceClimate.Of(job.Place, job.Start, ClimateFigures.Of(trade.Catalogue), forecast)));
     }
 
     /// <summary>What is done around the coats of the job, and its coats.</summary>
@@ -42,8 +43,8 @@ internal sealed class Groundwork
     /// <summary>What cautions may follow from, but for what the air comes to.</summary>
     public CautionFacts Facts => facts.Value;
 
-    /// <summary>The air around its pieces.</summary>
-    public AirAround Air => air.Value;
+    /// <summary>The air around pieces in its place.</summary>
+    public SurfaceAirs Airs => airs.Value;
 
     /// <summary>The groundwork of a job.</summary>
     /// <param name="ready">The job.</param>
@@ -59,13 +60,4 @@ internal sealed class Groundwork
 
     // What was done, what time it is and by when it shall be finished are of the timetable alone.
     private static Job Undated(Job job) => job with { Done = [], AsOf = null, FinishBy = null };
-
-    private PreparedJob Prepare()
-    {
-        var catalogue = trade.Catalogue;
-        var surfaces = SurfaceAreas.Measure(job, catalogue);
-        return new PreparedJob(surfaces, PrepSequence.Build(job, catalogue, labels, surfaces, trade.Prep), PaintWork.Of(job, surfaces, labels, catalogue));
-    }
-
-    private PlaceClimate ClimateOf() => PlaceClimate.Of(job.Place, job.Start, ClimateFigures.Of(trade.Catalogue), forecast);
 }

@@ -1,4 +1,3 @@
-using CoatPlan.Areas;
 using CoatPlan.Climate;
 using CoatPlan.Jobs;
 using CoatPlan.Obstacles;
@@ -38,10 +37,9 @@ internal static class JobImpasse
     /// <param name="trade">What the trade knows.</param>
     internal static Trial Plan(Ask ask, PlaceClimate climate, Trade trade)
     {
-        var surfaces = SurfaceAreas.Measure(ask.Job, trade.Catalogue);
-        var sequence = PrepSequence.Build(ask.Job, trade.Catalogue, ask.Labels, surfaces, trade.Prep);
-        var coats = PaintWork.Of(ask.Job, surfaces, ask.Labels, trade.Catalogue);
-        return Of(Timetabling.Settle(ask.Job, sequence, coats, new AirAround(climate, ask.Job, trade.Catalogue), trade.Catalogue, SearchDepth.Quick), sequence, coats);
+        var (_, sequence, coats) = PreparedJob.Of(ask.Job, ask.Labels, trade);
+        var air = new AirAround(new SurfaceAirs(climate), ask.Job, trade.Catalogue);
+        return Of(Timetabling.Settle(ask.Job, sequence, coats, air, trade.Catalogue, SearchDepth.Quick), sequence, coats);
     }
 
     private static Trial Of(Settled settled, Sequence sequence, Coats coats) =>

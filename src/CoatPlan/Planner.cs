@@ -44,14 +44,16 @@ public static class Planner
     /// <param name="depth">How far to search for an earlier finish.</param>
     internal static ArrangedJob Arrange(ReadyJob ready, SearchDepth depth)
     {
-        var (surfaces, sequence, coats) = ready.Groundwork.Prepared;
-        return new ArrangedJob(ready, surfaces, sequence, coats, Timetabling.Settle(ready.Job, sequence, coats, ready.Groundwork.Air, ready.Trade.Catalogue, depth));
+        var (_, sequence, coats) = ready.Groundwork.Prepared;
+        var air = new AirAround(ready.Groundwork.Airs, ready.Job, ready.Trade.Catalogue);
+        return new ArrangedJob(ready, Timetabling.Settle(ready.Job, sequence, coats, air, ready.Trade.Catalogue, depth));
     }
 
     /// <summary>The plan of an arranged job, with what it was worked out from and through.</summary>
     internal static (Plan Plan, Workings Workings) Work(ArrangedJob arranged)
     {
-        var (ready, surfaces, sequence, coats, settled) = arranged;
+        var (ready, settled) = arranged;
+        var (surfaces, sequence, coats) = ready.Groundwork.Prepared;
         var (job, labels, trade, catalogue) = (ready.Job, ready.Labels, ready.Trade, ready.Trade.Catalogue);
         var placed = PlacedCoat.Of(settled);
         var sprayed = Sprayed(placed);

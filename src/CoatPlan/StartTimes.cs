@@ -77,7 +77,7 @@ public static class StartTimes
     {
         var (job, catalogue) = (At(ready.Job, moment), ready.Trade.Catalogue);
         var climate = PlaceClimate.Of(job.Place, job.Start, ClimateFigures.Of(catalogue), ready.Forecast);
-        if (StartTrial.Of(Timetabling.Settle(job, work.Sequence, work.Coats, new AirAround(climate, job, catalogue), catalogue, depth)) is not { } trial)
+        if (StartTrial.Of(Timetabling.Settle(job, work.Sequence, work.Coats, new AirAround(new SurfaceAirs(climate), job, catalogue), catalogue, depth)) is not { } trial)
             return null;
 
         var finish = job.Start.PlusMinutes(trial.FinishMinute);

@@ -21,29 +21,19 @@ public static class HidingCoats
     /// <param name="label">The product.</param>
     /// <param name="figures">When a film hides.</param>
     /// <returns>1 to <see cref="NeverHides"/>; null for a product that need not hide.</returns>
-    public static int? Over(double? below, Label label, Figures figures) => Over(below, label, figures, new FilmPowers());
-
-    /// <summary>The same.</summary>
-    /// <param name="below">L* of what is below, 0 to 100; null: unknown, so the contrast ratio alone decides.</param>
-    /// <param name="label">The product.</param>
-    /// <param name="figures">When a film hides.</param>
-    /// <param name="powers">Powers found so far.</param>
-    internal static int? Over(double? below, Label label, Figures figures, FilmPowers powers)
+    public static int? Over(double? below, Label label, Figures figures)
     {
         ArgumentNullException.ThrowIfNull(label);
         ArgumentNullException.ThrowIfNull(figures);
-        if (!label.MustHide)
-            return null;
-
-        var hidden = figures.Number("hide-contrast");
-        return Over(below, label.Lightness ?? UnknownLightness, ContrastOf(label, hidden, powers), hidden, figures.Number("hide-lightness"), powers);
+        return label.MustHide
+            ? Over(below, label.Lightness ?? UnknownLightness, ContrastOf(label, figures.Number("hide-contrast")), figures.Number("hide-contrast"), figures.Number("hide-lightness"))
+            : null;
     }
 
     /// <summary>Contrast ratio of one coat: the label's, or what the coats that hid a test panel come to.</summary>
     /// <param name="label">The product.</param>
     /// <param name="hiddenContrast">Contrast ratio that hides, over 0 and under 1.</param>
-    /// <param name="powers">Powers found so far.</param>
-    internal static double ContrastOf(Label label, double hiddenContrast, FilmPowers powers)
+    internal static double ContrastOf(Label label, double hiddenContrast)
     {
         if (label.HidesAfter is not { } coats)
             return label.Hiding;
@@ -51,21 +41,20 @@ public static class HidingCoats
             return hiddenContrast;
 
         var film = Film(label.Lightness ?? UnknownLightness);
-        return film.Contrast(powers.Of(film, hiddenContrast) / coats);
+        return film.Contrast(film.PowerFor(hiddenContrast) / coats);
     }
 
     /// <summary>L* that so many coats of a product leave; null where its colour is unknown.</summary>
     /// <param name="below">L* of what is below, 0 to 100; null: unknown, so the product's own colour is taken.</param>
     /// <param name="label">The product.</param>
     /// <param name="coats">Full coats, 1 or more.</param>
-    /// <param name="powers">Powers found so far.</param>
-    internal static double? Leaves(double? below, Label label, int coats, FilmPowers powers)
+    internal static double? Leaves(double? below, Label label, int coats)
     {
         if (label.Lightness is not { } lightness || below is not { } old || label.Hiding >= 1)
             return label.Lightness;
 
         var film = Film(lightness);
-        return CieLightness.Of(film.Over(CieLightness.Reflectance(old), coats * powers.Of(film, label.Hiding)));
+        return CieLightness.Of(film.Over(CieLightness.Reflectance(old), coats * film.PowerFor(label.Hiding)));
     }
 
     /// <summary>Fewest coats of a colour that hide what is below.</summary>
@@ -74,8 +63,7 @@ public static class HidingCoats
     /// <param name="contrast">Contrast ratio of one coat, over 0 and up to 1.</param>
     /// <param name="hiddenContrast">Contrast ratio that hides, over 0 and under 1.</param>
     /// <param name="hiddenDifference">Difference of L* that does not show, more than 0.</param>
-    /// <param name="powers">Powers found so far.</param>
-    internal static int Over(double? below, double lightness, double contrast, double hiddenContrast, double hiddenDifference, FilmPowers powers)
+    internal static int Over(double? below, double lightness, double contrast, double hiddenContrast, double hiddenDifference)
     {
         if (contrast is not (> 0 and <= 1))
             throw new ArgumentOutOfRangeException(nameof(contrast), contrast, "Over 0 and up to 1.");
@@ -83,7 +71,7 @@ public static class HidingCoats
             return 1;
 
         var film = Film(lightness);
-        var power = powers.Of(film, contrast);
+        var power = film.PowerFor(contrast);
         for (var coats = 1; coats < NeverHides; coats++)
         {
             if (film.Contrast(coats * power) >= hiddenContrast)

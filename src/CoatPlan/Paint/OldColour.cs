@@ -17,6 +17,6 @@ internal static class OldColour
     }
 
     /// <summary>L* over so many coats of a product: a clear one, whose colour nobody gives, leaves what was there.</summary>
-    public static double? Under(Label label, int coats, double? before, FilmPowers powers) =>
-        label.Lightness is null && !label.MustHide ? before : HidingCoats.Leaves(before, label, coats, powers);
+    public static double? Under(Label label, int coats, double? before) =>
+        label.Lightness is null && !label.MustHide ? before : HidingCoats.Leaves(before, label, coats);
 }

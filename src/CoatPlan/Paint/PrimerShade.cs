@@ -11,13 +11,14 @@ public sealed record PrimerShade(string Word, int Coats)
     /// <param name="colour">The product over it.</param>
     /// <param name="without">Coats that hide what is there now.</param>
     /// <param name="catalogue">Words for lightness, and when a film hides.</param>
-    /// <param name="powers">Powers found so far.</param>
-    internal static PrimerShade? For(Label colour, int without, Catalogue catalogue, FilmPowers powers)
+    public static PrimerShade? For(Label colour, int without, Catalogue catalogue)
     {
+        ArgumentNullException.ThrowIfNull(colour);
+        ArgumentNullException.ThrowIfNull(catalogue);
         if (colour.Lightness is not { } lightness)
             return null;
 
-        var best = catalogue.LightnessWords.Select(word => (word.Word, word.Lightness, Coats: HidingCoats.Over(word.Lightness, colour, catalogue.Figures, powers) ?? 1))
+        var best = catalogue.LightnessWords.Select(word => (word.Word, word.Lightness, Coats: HidingCoats.Over(word.Lightness, colour, catalogue.Figures) ?? 1))
             .OrderBy(shade => shade.Coats).ThenBy(shade => Math.Abs(shade.Lightness - lightness)).First();
         return best.Coats < without ? new PrimerShade(best.Word, best.Coats) : null;
     }

@@ -14,7 +14,7 @@ internal static class OtherAir
     public static WorkNetwork Of(Settled settled, PlaceClimate climate, Catalogue catalogue, double slowness)
     {
         var air = climate.HasOpenHeater ? climate.WithHeaterOff(settled.HeaterOffs) : climate;
-        var place = settled.Place with { AirAround = new AirAround(air, settled.Place.Job, catalogue, slowness) };
+        var place = settled.Place with { AirAround = new AirAround(new SurfaceAirs(air, slowness), settled.Place.Job, catalogue) };
         return NetworkDrawing.Draw(settled.Arranged.Batches, place);
     }
 

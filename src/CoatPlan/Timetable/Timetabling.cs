@@ -79,7 +79,7 @@ internal static class Timetabling
         var offs = HeaterOffs(arranged, place);
         for (var round = 0; round < HeaterRounds; round++)
         {
-            place = place with { AirAround = new AirAround(climate.WithHeaterOff(offs), place.Job, catalogue) };
+            place = place with { AirAround = new AirAround(new SurfaceAirs(climate.WithHeaterOff(offs)), place.Job, catalogue) };
             arranged = Arrangement.Again(arranged, place, batching.Halve, depth);
             var next = HeaterOffs(arranged, place);
             if (HeaterHours.Cover(offs, next))
@@ -88,7 +88,7 @@ internal static class Timetabling
         }
 
         var never = new HeaterOff(offs.IsEmpty ? 0 : offs.Min(off => off.From));
-        place = place with { AirAround = new AirAround(climate.WithHeaterOff([never]), place.Job, catalogue) };
+        place = place with { AirAround = new AirAround(new SurfaceAirs(climate.WithHeaterOff([never])), place.Job, catalogue) };
         return (Arrangement.Again(arranged, place, batching.Halve, depth), place, [never]);
     }
 

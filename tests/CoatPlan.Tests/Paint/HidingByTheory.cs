@@ -75,5 +75,5 @@ public sealed class HidingByTheory
         CieLightness.Reflectance(50).ShouldBe(0.1842, 1e-4);
     }
 
-    private static int Coats(double below, double lightness, double contrast) => HidingCoats.Over(below, lightness, contrast, 0.98, 1, new FilmPowers());
+    private static int Coats(double below, double lightness, double contrast) => HidingCoats.Over(below, lightness, contrast, 0.98, 1);
 }

@@ -1,4 +1,5 @@
 using CoatPlan.Presets;
+using CoatPlan.Timetable;
 
 namespace CoatPlan.Tests.Plans;
 
@@ -33,7 +34,7 @@ public class GroundworkTests
 
         after.Job.Done.Length.ShouldBe(1);
         after.Groundwork.Prepared.ShouldBeSameAs(before.Groundwork.Prepared);
-        after.Groundwork.Air.ShouldBeSameAs(before.Groundwork.Air);
+        after.Groundwork.Airs.ShouldBeSameAs(before.Groundwork.Airs);
     }
 
     [Fact]
@@ -44,8 +45,8 @@ public class GroundworkTests
         var after = Read(Job.Replace("area: 1 ft2", "area: 3 ft2", StringComparison.Ordinal), before);
 
         after.Groundwork.Prepared.ShouldNotBeSameAs(before.Groundwork.Prepared);
-        after.Groundwork.Air.Climate.ShouldBeSameAs(before.Groundwork.Air.Climate);
-        after.Groundwork.Air.Of(["bracket"]).ShouldBeSameAs(before.Groundwork.Air.Of(["bracket"]));
+        after.Groundwork.Airs.Climate.ShouldBeSameAs(before.Groundwork.Airs.Climate);
+        Around(after).ShouldBeSameAs(Around(before));
     }
 
     [Theory]
@@ -58,8 +59,8 @@ public class GroundworkTests
 
         var after = Read(Job.Replace(was, now, StringComparison.Ordinal), before);
 
-        after.Groundwork.Air.ShouldNotBeSameAs(before.Groundwork.Air);
-        after.Groundwork.Air.Of(["bracket"]).ShouldNotBeSameAs(before.Groundwork.Air.Of(["bracket"]));
+        after.Groundwork.Airs.ShouldNotBeSameAs(before.Groundwork.Airs);
+        Around(after).ShouldNotBeSameAs(Around(before));
     }
 
     [Fact]
@@ -93,8 +94,10 @@ public class GroundworkTests
         var after = JobIntake.Read(Job, "other.job.yaml", Trade.Read([new PresetText("own.yaml", "figures: {wind-limit: {speed: 8 mph}}")]).Trade!, _ => FileText.Unreadable("none"), before).Ready!;
 
         after.Groundwork.Prepared.ShouldNotBeSameAs(before.Groundwork.Prepared);
-        after.Groundwork.Air.ShouldNotBeSameAs(before.Groundwork.Air);
+        after.Groundwork.Airs.ShouldNotBeSameAs(before.Groundwork.Airs);
     }
+
+    private static SurfaceAir Around(ReadyJob ready) => new AirAround(ready.Groundwork.Airs, ready.Job, ready.Trade.Catalogue).Of(["bracket"]);
 
     private static ReadyJob Read(string text, ReadyJob? before = null)
     {
