@@ -115,7 +115,7 @@ internal sealed class AirTrace
                 Vector.Max(new Vector<double>(highest, i), new Vector<double>(sums, i)).CopyTo(highest, i);
         }
 
-        return [.. highest.AsSpan(0, Solvents.Length).ToArray().Select(most => most / window)];
+        return [.. highest.Take(Solvents.Length).Select(most => most / window)];
     }
 
     // Several solvents at a time; each comes to the same number as it would alone.

@@ -9,19 +9,7 @@ internal static class RoomSources
     /// <summary>Sources that feed one measure for each solvent: its share of the air.</summary>
     public static ImmutableArray<RoomSource> BySolvent(
         WorkRoom room, ImmutableArray<DatedRelease> releases, ImmutableArray<Solvent> solvents, LocalDateTime zero) =>
-        Sources(releases, zero, release =>
-        {
-            var atOnce = new double[solvents.Length];
-            var fromFilm = new double[solvents.Length];
-            foreach (var part in release.Solvents)
-            {
-                var i = solvents.IndexOf(solvents.First(solvent => solvent.Name == part.Solvent.Name));
-                atOnce[i] += Ratios.ShareOf(part.AtOnce, part.Solvent, room);
-                fromFilm[i] += Ratios.ShareOf(part.FromFilm, part.Solvent, room);
-            }
-
-            return ([.. atOnce], [.. fromFilm]);
-        });
+        [.. releases.Select(release => BySolvent(room, release, solvents, zero))];
 
     /// <summary>Sources that feed a single measure: a sum over solvents.</summary>
     public static MeasuredSource[] Summed(
@@ -44,17 +32,20 @@ internal static class RoomSources
         return sources;
     }
 
-    private static ImmutableArray<RoomSource> Sources(
-        ImmutableArray<DatedRelease> releases, LocalDateTime zero,
-        Func<CoatRelease, (ImmutableArray<double> AtOnce, ImmutableArray<double> FromFilm)> measures) =>
-    [
-        .. releases.Select(release =>
+    private static RoomSource BySolvent(WorkRoom room, DatedRelease release, ImmutableArray<Solvent> solvents, LocalDateTime zero)
+    {
+        var atOnce = new double[solvents.Length];
+        var fromFilm = new double[solvents.Length];
+        foreach (var part in release.Release.Solvents)
         {
-            var (atOnce, fromFilm) = measures(release.Release);
-            var (first, minutes) = Sprayed(release, zero);
-            return new RoomSource(first, minutes, FilmRate(release), atOnce, fromFilm);
-        }),
-    ];
+            var i = solvents.IndexOf(solvents.First(solvent => solvent.Name == part.Solvent.Name));
+            atOnce[i] += Ratios.ShareOf(part.AtOnce, part.Solvent, room);
+            fromFilm[i] += Ratios.ShareOf(part.FromFilm, part.Solvent, room);
+        }
+
+        var (first, minutes) = Sprayed(release, zero);
+        return new RoomSource(first, minutes, FilmRate(release), [.. atOnce], [.. fromFilm]);
+    }
 
     private static (int First, int Minutes) Sprayed(DatedRelease release, LocalDateTime zero)
     {

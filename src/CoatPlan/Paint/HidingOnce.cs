@@ -5,16 +5,15 @@ namespace CoatPlan.Paint;
 /// <summary>What hides what in one job: its surfaces share few colours and few grounds, so each pair is worked out once.</summary>
 internal sealed class HidingOnce(Catalogue catalogue)
 {
-    private readonly FilmPowers powers = new();
     private readonly Dictionary<(string Product, double? Below), int?> over = [];
     private readonly Dictionary<(string Product, int Coats, double? Below), double?> under = [];
     private readonly Dictionary<(string Product, int Without), PrimerShade?> primers = [];
 
-    /// <summary>See <see cref="HidingCoats.Over(double?, Label, Figures, FilmPowers)"/>.</summary>
+    /// <summary>See <see cref="HidingCoats.Over(double?, Label, Figures)"/>.</summary>
     public int? Over(double? below, Label label)
     {
         if (!over.TryGetValue((label.Key, below), out var known))
-            over[(label.Key, below)] = known = HidingCoats.Over(below, label, catalogue.Figures, powers);
+            over[(label.Key, below)] = known = HidingCoats.Over(below, label, catalogue.Figures);
         return known;
     }
 
@@ -22,7 +21,7 @@ internal sealed class HidingOnce(Catalogue catalogue)
     public double? Under(Label label, int coats, double? before)
     {
         if (!under.TryGetValue((label.Key, coats, before), out var known))
-            under[(label.Key, coats, before)] = known = OldColour.Under(label, coats, before, powers);
+            under[(label.Key, coats, before)] = known = OldColour.Under(label, coats, before);
         return known;
     }
 
@@ -30,7 +29,7 @@ internal sealed class HidingOnce(Catalogue catalogue)
     public PrimerShade? Primer(Label label, int without)
     {
         if (!primers.TryGetValue((label.Key, without), out var known))
-            primers[(label.Key, without)] = known = PrimerShade.For(label, without, catalogue, powers);
+            primers[(label.Key, without)] = known = PrimerShade.For(label, without, catalogue);
         return known;
     }
 }

@@ -53,7 +53,6 @@ public static class PrepSequence
         var pairings = Pairings.Of(measured, layers, texts.Warnings.Through, catalogue);
         var own = SurfaceTraits.Of(measured, layers, pairings, job, catalogue);
         var (operations, known) = Settling.Settle(DerivedTrait.Follow(texts.Rules.Traits, own.And(jobTraits)), texts.Rules, catalogue);
-        var told = DerivedTrait.Follow(texts.Warnings.Traits, known);
         var name = repeatedNames.Contains(measured.Surface.Name) ? $"{measured.Surface.Name} ({measured.Id})" : measured.Surface.Name;
         return new SettledSurface
         {
@@ -63,8 +62,7 @@ public static class PrepSequence
             Layers = layers,
             Pairings = pairings,
             Own = DerivedTrait.Follow(texts.Rules.Traits, own),
-            Known = told,
-            OnBench = told.Has("work-on", "bench"),
+            Known = DerivedTrait.Follow(texts.Warnings.Traits, known),
             Operations = operations,
         };
     }

@@ -19,7 +19,7 @@ internal sealed record SettledSurface
     public required Traits Known { get; init; }
 
     /// <summary>Whether the job is one of loose pieces on the bench.</summary>
-    public required bool OnBench { get; init; }
+    public bool OnBench => Known.Has("work-on", "bench");
 
     /// <summary>What is masked on one piece.</summary>
     public required ImmutableArray<MaskedItem> Masked { get; init; }

@@ -64,21 +64,6 @@ internal static class Settling
         return false;
     }
 
-    private static ImmutableArray<PrepRule> Holding(OperationRules operation, bool[] holds, Func<PrepRule, bool> wanted)
-    {
-        var count = 0;
-        foreach (var rule in operation.Rules)
-            count += holds[rule.Place] && wanted(rule) ? 1 : 0;
-        if (count == 0)
-            return [];
-
-        var holding = ImmutableArray.CreateBuilder<PrepRule>(count);
-        foreach (var rule in operation.Rules)
-        {
-            if (holds[rule.Place] && wanted(rule))
-                holding.Add(rule);
-        }
-
-        return holding.MoveToImmutable();
-    }
+    private static ImmutableArray<PrepRule> Holding(OperationRules operation, bool[] holds, Func<PrepRule, bool> wanted) =>
+        [.. operation.Rules.Where(rule => holds[rule.Place] && wanted(rule))];
 }

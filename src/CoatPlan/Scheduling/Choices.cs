@@ -210,11 +210,11 @@ internal sealed class Choices
             }
             else if (seenIn[link.From] == looks)
             {
-                t = Math.Max(t, LeastOf(link, seen[link.From]));
+                t = Math.Max(t, link.EarliestAfter(seen[link.From]));
             }
             else if (isPlaced[link.From] && SpeaksMeanwhile(link))
             {
-                t = Math.Max(t, LeastOf(link, placements[link.From]));
+                t = Math.Max(t, link.EarliestAfter(placements[link.From]));
             }
         }
 
@@ -232,7 +232,7 @@ internal sealed class Choices
             }
 
             var from = placements[link.From];
-            if (start > (i == choice ? MostOf(link.Windows[window], from) : MostOf(link, from)))
+            if (start > (i == choice ? link.Windows[window].LatestAfter(from) : link.LatestAfter(from)))
             {
                 return false;
             }
@@ -259,28 +259,4 @@ internal sealed class Choices
 
         return true;
     }
-
-    private static int LeastOf(FrameLink link, Placement from)
-    {
-        var least = int.MaxValue;
-        foreach (var window in link.Windows)
-        {
-            least = Math.Min(least, window.Least.After(from));
-        }
-
-        return least;
-    }
-
-    private static int MostOf(FrameLink link, Placement from)
-    {
-        var most = int.MinValue;
-        foreach (var window in link.Windows)
-        {
-            most = Math.Max(most, MostOf(window, from));
-        }
-
-        return most;
-    }
-
-    private static int MostOf(Window window, Placement from) => window.Most is { } most ? most.After(from) : int.MaxValue;
 }

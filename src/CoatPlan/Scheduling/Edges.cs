@@ -1,5 +1,3 @@
-using System.Runtime.InteropServices;
-
 namespace CoatPlan.Scheduling;
 
 /// <summary>Directed edges between nodes that are numbered from 0: each once, those of a node in the order of where they lead.</summary>
@@ -48,6 +46,6 @@ internal sealed class Edges
             firsts[node + 1] += firsts[node];
         }
 
-        return new Edges(firsts, [.. CollectionsMarshal.AsSpan(targets)]);
+        return new Edges(firsts, [.. targets]);
     }
 }

@@ -36,7 +36,7 @@ internal sealed class Frame
         HoldsFrom = Grouped(Holds, h => h.From);
         HoldsUntil = Grouped(Holds, h => h.Until);
 
-        Demands = [.. network.Activities.Select(a => DemandsOf(a, resourceIndex))];
+        Demands = [.. network.Activities.Select(a => FrameDemand.Of(a, resourceIndex))];
 
         Kinds = NumberKinds(network);
         IsFixed = [.. network.Activities.Select(a => a.Fixed is not null)];
@@ -180,26 +180,6 @@ internal sealed class Frame
         }
 
         return added;
-    }
-
-    private static FrameDemand[] DemandsOf(Activity activity, Dictionary<string, int> resources)
-    {
-        var demands = new List<FrameDemand>(activity.Demands.Length);
-        foreach (var demand in activity.Demands)
-        {
-            var resource = resources[demand.Resource];
-            var at = demands.FindIndex(d => d.Resource == resource);
-            if (at >= 0)
-            {
-                demands[at] = new FrameDemand(resource, demands[at].Amount + demand.Amount);
-            }
-            else if (demand.Amount > 0)
-            {
-                demands.Add(new FrameDemand(resource, demand.Amount));
-            }
-        }
-
-        return [.. demands];
     }
 
     private static FrameLink LinkOf(Link link, Dictionary<string, int> index)

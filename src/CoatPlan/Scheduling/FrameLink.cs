@@ -25,6 +25,30 @@ internal sealed record FrameLink(int From, int To, Window[] Windows)
     public static bool Holds(Window window, Placement from, int start) =>
         start >= window.Least.After(from) && (window.Most is null || start <= window.Most.After(from));
 
+    /// <summary>The earliest start of the later activity that some window permits, counted from a placement of the earlier.</summary>
+    public int EarliestAfter(Placement from)
+    {
+        var earliest = int.MaxValue;
+        foreach (var window in Windows)
+        {
+            earliest = Math.Min(earliest, window.Least.After(from));
+        }
+
+        return earliest;
+    }
+
+    /// <summary>The latest start that some window permits; the end of time where one never closes.</summary>
+    public int LatestAfter(Placement from)
+    {
+        var latest = int.MinValue;
+        foreach (var window in Windows)
+        {
+            latest = Math.Max(latest, window.LatestAfter(from));
+        }
+
+        return latest;
+    }
+
     /// <summary>Whether a window may be used where a candidate asks for one, for any, or for any that is no last resort.</summary>
     public bool MayUse(int window, int asked) => asked switch
     {

@@ -460,14 +460,8 @@ internal sealed class Generator
     private Step PushFollower(int activity, int l, Placement at)
     {
         var link = frame.Links[l];
-        var needed = int.MaxValue;
-        foreach (var window in link.Windows)
-        {
-            needed = Math.Min(needed, window.Least.After(at));
-        }
-
         var reason = new Reason(ReasonKind.LeastWait) { Link = l, Other = frame.IdOf(link.To) };
-        return Push(activity, link.To, needed, new Blockage(frame.IdOf(activity), reason, at.Start, frame.Horizon));
+        return Push(activity, link.To, link.EarliestAfter(at), new Blockage(frame.IdOf(activity), reason, at.Start, frame.Horizon));
     }
 
     private Step Push(int activity, int other, int needed, Blockage why)

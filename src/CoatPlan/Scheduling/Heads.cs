@@ -73,7 +73,7 @@ internal sealed class Heads
                 var link = frame.Links[l];
                 if (!frame.IsFixed[link.To] && link.Unless.Length == 0 && frame.AskedBy[i] < 0)
                 {
-                    RaiseTo(link.To, LeastStart(link, earliest[i]), l);
+                    RaiseTo(link.To, link.EarliestAfter(earliest[i]), l);
                 }
             }
 
@@ -121,15 +121,4 @@ internal sealed class Heads
     // Added work ends the earlier activity later and may keep a window open longer; the bound allows for all of it.
     private int LatestAnchor(FrameLink link, int start) =>
         Windows.AnchorFor(frame, link, earliest[link.From].Start, start, addedWork: frame.MostAddedWork[link.From]);
-
-    private static int LeastStart(FrameLink link, Placement from)
-    {
-        var least = int.MaxValue;
-        foreach (var window in link.Windows)
-        {
-            least = Math.Min(least, window.Least.After(from));
-        }
-
-        return least;
-    }
 }

@@ -56,8 +56,7 @@ internal sealed class RepairFrame
 
         var resources = network.Resources.Select((r, i) => (r.Name, i)).ToDictionary(pair => pair.Name, pair => pair.i, StringComparer.Ordinal);
         Capacity = [.. network.Resources.Select(r => r.Capacity)];
-        Demands = [.. network.Activities.Select(a => a.Demands.Where(d => d.Amount > 0)
-            .GroupBy(d => resources[d.Resource]).Select(g => new FrameDemand(g.Key, g.Sum(d => d.Amount))).ToArray())];
+        Demands = [.. network.Activities.Select(a => FrameDemand.Of(a, resources))];
         var holds = network.Holds.Select((hold, h) => new RepairHold(
             resources[hold.Resource], hold.Amount, index[hold.FromActivity], index[hold.UntilActivity],
             [.. paces.Select(pace => recent.Of(pace.Holds[h].Until))])).Where(hold => hold.Amount > 0).ToArray();

@@ -19,13 +19,7 @@ internal static class Tails
                     continue;
                 }
 
-                var lag = int.MaxValue;
-                foreach (var window in link.Windows)
-                {
-                    lag = Math.Min(lag, window.Least.After(at) - at.Start);
-                }
-
-                tails[i] = Math.Max(tails[i], lag + tails[link.To]);
+                tails[i] = Math.Max(tails[i], link.EarliestAfter(at) - at.Start + tails[link.To]);
             }
         }
 

@@ -17,4 +17,7 @@ public sealed record Window(Wait Least, Wait? Most = null)
     /// comes off over a night. An activity that no window asks for is always done; one that a window asks for is asked for by windows of one link only.
     /// </summary>
     public ImmutableArray<string> Asks { get; init; } = [];
+
+    /// <summary>The latest start, counted from a placement of the earlier activity; the end of time where it never closes.</summary>
+    internal int LatestAfter(Placement from) => Most?.After(from) ?? int.MaxValue;
 }

@@ -68,7 +68,7 @@ internal sealed class SurfaceAir
     public Func<int, int> DryingOff(Prep.OperationWait wait)
     {
         var asked = new Asked("", 1, Question.DriesOff, (int)wait.Kind, (int)Math.Ceiling(wait.Time.TotalMinutes));
-        return moments.TryGetValue(asked, out var known) ? known : Once(moments, asked, () => new Remembered(end => DriesOff(wait, end)).At);
+        return Once(moments, asked, () => new Remembered(end => DriesOff(wait, end)).At);
     }
 
     /// <summary>The last start up to a minute that follows on a permitted one without a break; the start itself where it is a fact that no rule permits.</summary>

@@ -45,7 +45,7 @@ internal sealed class RoomCeiling
         {
             for (; next < sources.Length && sources[next].First == now; next++)
                 spraying.Add(sources[next]);
-            TurnOff();
+            AddUp();
 
             var until = next < sources.Length ? sources[next].First : int.MaxValue;
             foreach (var source in spraying)
@@ -58,7 +58,7 @@ internal sealed class RoomCeiling
     }
 
     // What is sprayed now, added up anew at each change so that no rest of a difference stays behind.
-    private void TurnOff()
+    private void AddUp()
     {
         for (var i = spraying.Count - 1; i >= 0; i--)
         {
@@ -82,7 +82,7 @@ internal sealed class RoomCeiling
     {
         while (now < until)
         {
-            if (level + inFilms + (spraying.Count == 0 ? 0 : (steady + gains) * (until - now)) < under || Balanced() < under)
+            if (level + inFilms + ((steady + gains) * (until - now)) < under || Balanced() < under)
             {
                 Stride(until);
                 return true;
