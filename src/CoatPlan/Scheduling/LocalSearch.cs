@@ -29,10 +29,12 @@ internal sealed class LocalSearch
     private Generator? beside;
     private readonly Func<Schedule, long>? preference;
     private readonly Draws draws = new(Seed);
+    private readonly int[] groups;
     private readonly Neighbourhood neighbourhood;
     private readonly int[] anyWindow;
     private readonly int[] noLastResort;
     private readonly bool closes;
+    private readonly bool hasLastResort;
     private readonly List<Candidate> starts = [];
 
     // Where the climb stands, and the highest it has been.
@@ -50,10 +52,12 @@ internal sealed class LocalSearch
         this.heads = heads;
         this.preference = preference;
         generator = new Generator(frame, order, heads);
-        neighbourhood = new Neighbourhood(frame, draws);
+        groups = Alike.Groups(frame);
+        neighbourhood = new Neighbourhood(frame, draws, groups);
         closes = Array.Exists(frame.Links, l => l.Closes);
         anyWindow = new int[frame.Links.Length];
         Array.Fill(anyWindow, Candidate.AnyWindow);
+        hasLastResort = Array.Exists(frame.Links, frame.MaySpareLastResort);
         noLastResort = [.. frame.Links.Select(l => frame.MaySpareLastResort(l) ? Candidate.NoLastResort : Candidate.AnyWindow)];
     }
 
@@ -75,27 +79,22 @@ internal sealed class LocalSearch
             : Math.Min(bySize, Math.Max(passes, MostGrown));
     }
 
-    /// <summary>One pass for each of up to so many priority rules.</summary>
+    /// <summary>Up to so many passes in the orders of priority rules.</summary>
     /// <returns>How many passes were made.</returns>
     public int TryRules(int passes)
     {
+        var rules = new PriorityRules(frame, order, heads, groups);
+        var made = new HashSet<RuleRun>();
         var runs = new List<(Candidate From, bool UrgentFirst)>();
-        foreach (var ranks in Ranks.ByRules(frame, order, heads))
+        foreach (var each in RuleRun.All)
         {
-            if (closes && runs.Count < passes)
+            // Where no window closes, or none is a last resort, some are the same.
+            var run = each with { UrgentFirst = each.UrgentFirst && closes, Sparing = each.Sparing && hasLastResort };
+            if (runs.Count < passes && made.Add(run))
             {
-                // Every other rule does without last resorts first.
-                starts.Add(new Candidate(ranks, starts.Count % 4 == 0 ? noLastResort : anyWindow));
-                runs.Add((starts[^1], true));
+                starts.Add(new Candidate(rules.Ranks(run.Rule), run.Sparing ? noLastResort : anyWindow));
+                runs.Add((starts[^1], run.UrgentFirst));
             }
-
-            if (runs.Count == passes)
-            {
-                break;
-            }
-
-            starts.Add(new Candidate(ranks, anyWindow));
-            runs.Add((starts[^1], false));
         }
 
         TryEach(runs);

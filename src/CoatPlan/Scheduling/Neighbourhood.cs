@@ -13,11 +13,11 @@ internal sealed class Neighbourhood
     private readonly int[] moved;
     private readonly bool[] isMoved;
 
-    public Neighbourhood(Frame frame, Draws draws)
+    public Neighbourhood(Frame frame, Draws draws, int[] groups)
     {
         this.frame = frame;
         this.draws = draws;
-        groups = Alike.Groups(frame);
+        this.groups = groups;
         chains = Chains.Of(frame);
         choices = [.. Enumerable.Range(0, frame.Links.Length).Where(l => frame.Links[l].Windows.Length > 1)];
         sequence = new int[frame.Count];

@@ -23,7 +23,7 @@ internal static class Search
         var local = new LocalSearch(frame, order, heads, preference);
         var passes = LocalSearch.PassesFor(frame.Count, effort.Passes);
         var share = passes / ShareBefore;
-        passes -= local.TryRules(Math.Min(effort.Passes, Math.Clamp(passes, LeastRules, 2 * Ranks.RuleCount)));
+        passes -= local.TryRules(Math.Min(effort.Passes, Math.Max(passes, LeastRules)));
 
         passes -= local.Improve(Math.Min(passes, share), lowerBound);
 

@@ -17,7 +17,7 @@ internal static class Arrangement
     // Enough passes that more of them seldom move the finish of a job.
     private static readonly Effort Whole = new(4_000, 5_000);
     private static readonly Effort Medium = new(200, 0);
-    private static readonly Effort Alternative = new(14, 0);
+    private static readonly Effort Alternative = new(11, 0);
 
     // Which batches are worth halving looks different after a few passes than after many; both answers are searched in full, and the better one stays.
     private static readonly ImmutableArray<Effort> Trials = [Alternative, new(150, 0)];
