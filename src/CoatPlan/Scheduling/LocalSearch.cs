@@ -29,12 +29,11 @@ internal sealed class LocalSearch
     private Generator? beside;
     private readonly Func<Schedule, long>? preference;
     private readonly Draws draws = new(Seed);
-    private readonly int[] groups;
+    private readonly PriorityRules rules;
     private readonly Neighbourhood neighbourhood;
     private readonly int[] anyWindow;
     private readonly int[] noLastResort;
     private readonly bool closes;
-    private readonly bool hasLastResort;
     private readonly List<Candidate> starts = [];
 
     // Where the climb stands, and the highest it has been.
@@ -52,12 +51,12 @@ internal sealed class LocalSearch
         this.heads = heads;
         this.preference = preference;
         generator = new Generator(frame, order, heads);
-        groups = Alike.Groups(frame);
+        var groups = Alike.Groups(frame);
+        rules = new PriorityRules(frame, order, heads, groups);
         neighbourhood = new Neighbourhood(frame, draws, groups);
         closes = Array.Exists(frame.Links, l => l.Closes);
         anyWindow = new int[frame.Links.Length];
         Array.Fill(anyWindow, Candidate.AnyWindow);
-        hasLastResort = Array.Exists(frame.Links, frame.MaySpareLastResort);
         noLastResort = [.. frame.Links.Select(l => frame.MaySpareLastResort(l) ? Candidate.NoLastResort : Candidate.AnyWindow)];
     }
 
@@ -83,18 +82,16 @@ internal sealed class LocalSearch
     /// <returns>How many passes were made.</returns>
     public int TryRules(int passes)
     {
-        var rules = new PriorityRules(frame, order, heads, groups);
-        var made = new HashSet<RuleRun>();
+        var hasLastResort = Array.Exists(frame.Links, frame.MaySpareLastResort);
         var runs = new List<(Candidate From, bool UrgentFirst)>();
-        foreach (var each in RuleRun.All)
+        // Where no window closes, or none is a last resort, some are the same.
+        foreach (var run in RuleRun.All
+            .Select(each => each with { UrgentFirst = each.UrgentFirst && closes, Sparing = each.Sparing && hasLastResort })
+            .Distinct()
+            .Take(passes))
         {
-            // Where no window closes, or none is a last resort, some are the same.
-            var run = each with { UrgentFirst = each.UrgentFirst && closes, Sparing = each.Sparing && hasLastResort };
-            if (runs.Count < passes && made.Add(run))
-            {
-                starts.Add(new Candidate(rules.Ranks(run.Rule), run.Sparing ? noLastResort : anyWindow));
-                runs.Add((starts[^1], run.UrgentFirst));
-            }
+            starts.Add(new Candidate(rules.Ranks(run.Rule), run.Sparing ? noLastResort : anyWindow));
+            runs.Add((starts[^1], run.UrgentFirst));
         }
 
         TryEach(runs);

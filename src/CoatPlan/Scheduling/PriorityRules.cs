@@ -71,13 +71,7 @@ internal sealed class PriorityRules
         }
 
         Array.Sort(keys);
-        var ranks = new int[keys.Length];
-        for (var rank = 0; rank < keys.Length; rank++)
-        {
-            ranks[keys[rank].Activity] = rank;
-        }
-
-        return ranks;
+        return Scheduling.Ranks.InOrder(keys.Select(key => key.Activity));
     }
 
     private double[] GroupTails()

@@ -8,7 +8,7 @@ internal static class Search
     // Of the passes, this share goes before the exact search, and this share is made for the sake of the rest when the finish cannot come down.
     private const int ShareBefore = 10;
 
-    // However large a network is, its most promising rule and the next are tried, with and without what is closing first.
+    // However large a network is, so many of the passes that follow priority rules are made.
     private const int LeastRules = 4;
 
     // Larger networks, or those with more pairs to order, leave the exact search no time to get anywhere.
