@@ -19,18 +19,20 @@ internal sealed class Groundwork
     private readonly Lazy<PreparedJob> prepared;
     private readonly Lazy<CautionFacts> facts;
     private readonly Lazy<SurfaceAirs> airs;
+    private readonly LatestSprayWork latest;
 
     private Groundwork(Job job, Labels labels, HourlyForecast? forecast, Trade trade, Groundwork? before)
     {
         (this.job, this.labels, this.forecast, this.trade) = (job, labels, forecast, trade);
         if (before is not null && IsPreparedLike(before))
         {
-            (prepared, facts) = (before.prepared, before.facts);
+            (prepared, facts, latest) = (before.prepared, before.facts, before.latest);
         }
         else
         {
             prepared = new Lazy<PreparedJob>(() => PreparedJob.Of(job, labels, trade));
             facts = new Lazy<CautionFacts>(() => CautionFacts.From(job, labels, Prepared.Sequence));
+            latest = new LatestSprayWork();
         }
 
         airs = before is not null && HasAirOf(before) ? before.airs
@@ -46,6 +48,18 @@ internal sealed class Groundwork
     /// <summary>The air around pieces in its place.</summary>
     public SurfaceAirs Airs => airs.Value;
 
+    /// <summary>What follows from when the coats of the job are put on: that of the plan before, where they are put on at the same times.</summary>
+    /// <param name="placed">When they are.</param>
+    public SprayWork Sprayed(ImmutableArray<PlacedCoat> placed)
+    {
+        if (latest.Work is { } known && known.IsFor(placed))
+            return known;
+
+        var work = new SprayWork(job, labels, Prepared.Coats, placed, trade.Catalogue.Figures);
+        latest.Work = work;
+        return work;
+    }
+
     /// <summary>The groundwork of a job.</summary>
     /// <param name="ready">The job.</param>
     /// <param name="before">The job before a change; null for none.</param>
@@ -60,4 +74,10 @@ internal sealed class Groundwork
 
     // What was done, what time it is and by when it shall be finished are of the timetable alone.
     private static Job Undated(Job job) => job with { Done = [], AsOf = null, FinishBy = null };
+
+    // Shared by a job and what it is after changes that move no coat.
+    private sealed class LatestSprayWork
+    {
+        public SprayWork? Work { get; set; }
+    }
 }

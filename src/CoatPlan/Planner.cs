@@ -9,7 +9,6 @@ using CoatPlan.Prep;
 using CoatPlan.Presets;
 using CoatPlan.Supplies;
 using CoatPlan.Timetable;
-using CoatPlan.Vapour;
 using Operation = CoatPlan.Prep.Operation;
 
 namespace CoatPlan;
@@ -55,17 +54,14 @@ public static class Planner
         var (ready, settled) = arranged;
         var (surfaces, sequence, coats) = ready.Groundwork.Prepared;
         var (job, labels, trade, catalogue) = (ready.Job, ready.Labels, ready.Trade, ready.Trade.Catalogue);
-        var placed = PlacedCoat.Of(settled);
-        var sprayed = Sprayed(placed);
-        // The air asks no more than when each coat is sprayed: it is worked out while the steps are dated and cans counted.
-        var aside = Task.Run(() => WorkAir.Of(job.Place, Releases(placed, catalogue.Figures), catalogue.Figures));
+        var sprayed = ready.Groundwork.Sprayed(PlacedCoat.Of(settled));
         var weighed = WeighedCan.Of(job, coats);
         var dated = Timetabling.Date(settled);
         var impasse = arranged.Depth == SearchDepth.Full && !dated.Reasons.IsEmpty ? JobImpasse.Of(ready, sequence, coats, settled) : null;
-        var consumables = Consumables.Of(job, surfaces, OperationsAtOneStation(dated), coats, sprayed, catalogue);
-        var supplies = PaintSupplies.Of(PaintDemand.Count(job, coats, sprayed, labels, catalogue.Figures), job.Have);
+        var consumables = Consumables.Of(job, surfaces, OperationsAtOneStation(dated), coats, sprayed.Coats, catalogue);
+        var supplies = PaintSupplies.Of(sprayed.Demand, job.Have);
         var quote = QuoteCount.Of(job, HandsOnHours.Of(dated, coats), supplies, consumables, coats, catalogue.Figures);
-        var air = aside.GetAwaiter().GetResult();
+        var air = sprayed.Air;
         var respirator = RespiratorChoice.For(air, Hazards(dated, sequence), catalogue);
         var airWarnings = AirWarnings.Of(air, catalogue.Figures, job.UnitFormat, key => labels[key].Name, id => dated.Steps.First(step => step.Id == id).Title);
         var cautions = CautionsFor.Job(Facts(ready, airWarnings), trade.Cautions);
@@ -124,12 +120,6 @@ public static class Planner
         });
     }
 
-    private static ImmutableArray<SprayedCoat> Sprayed(ImmutableArray<PlacedCoat> placed) =>
-    [
-        .. placed.Select(one => new SprayedCoat(
-            one.Coat.Label.Key, one.Coat.Layer, one.Coat.Coat, one.Coat.Surfaces, one.Station ?? 1, one.Start, one.End)),
-    ];
-
     private static BreathingHazards Hazards(DatedJob dated, Sequence sequence) => new()
     {
         Products = [.. dated.Steps.Select(step => step.Label).OfType<Label>().DistinctBy(label => label.Key)],
@@ -163,14 +153,4 @@ public static class Planner
 
     private static ImmutableArray<Operation> OperationsAtOneStation(DatedJob dated) =>
         [.. dated.Steps.Where(step => step.Station is null or 1).Select(step => step.Operation).OfType<Operation>()];
-
-    private static ImmutableArray<DatedRelease> Releases(ImmutableArray<PlacedCoat> placed, Figures figures) =>
-    [
-        .. placed.Where(one => one.Coat.Mass is not null).Select(one => new DatedRelease(
-            one.Step, one.Start, one.End, CoatVapour.Of(one.Coat.Label, one.Coat.Mass!.Value, figures))
-        {
-            Product = one.Coat.Label.Key,
-            Packages = one.Coat.Label.NetMass is { } net ? one.Coat.Mass.Value / net : null,
-        }),
-    ];
 }

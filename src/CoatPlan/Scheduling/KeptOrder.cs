@@ -77,16 +77,34 @@ internal readonly record struct KeptOrder(int Before, int After, Func<int, int>?
         var frame = scheduled.Frame;
         var placements = scheduled.Schedule.Placements;
         var byStart = Enumerable.Range(0, frame.Count).OrderBy(i => placements[i].Start).ThenBy(i => i).ToArray();
+        var (avoiders, leavers) = (new List<(int Activity, int? ExceptKey)>(), new List<(int Activity, Presence Presence)>());
         foreach (var kind in frame.Kinds.Keys)
         {
-            var avoiders = byStart.SelectMany(i => frame.Activities[i].Avoids.Where(a => a.Kind == kind).Select(a => (Activity: i, a.ExceptKey))).ToArray();
-            var leavers = byStart.SelectMany(i => frame.Activities[i].Presences.Where(p => p.Kind == kind).Select(p => (Activity: i, Presence: p))).ToArray();
-            var leaverStarts = leavers.Select(l => placements[l.Activity].Start).ToArray();
-            var avoiderStarts = avoiders.Select(a => placements[a.Activity].Start).ToArray();
+            avoiders.Clear();
+            leavers.Clear();
+            foreach (var i in byStart)
+            {
+                foreach (var avoidance in frame.Activities[i].Avoids)
+                {
+                    if (avoidance.Kind == kind)
+                    {
+                        avoiders.Add((i, avoidance.ExceptKey));
+                    }
+                }
+
+                foreach (var presence in frame.Activities[i].Presences)
+                {
+                    if (presence.Kind == kind)
+                    {
+                        leavers.Add((i, presence));
+                    }
+                }
+            }
+
             foreach (var (avoider, exceptKey) in avoiders)
             {
-                var first = FirstFrom(leaverStarts, placements[avoider].End);
-                var until = Math.Min(leavers.Length, first + Sight);
+                var first = FirstFrom(leavers.Count, l => placements[leavers[l].Activity].Start, placements[avoider].End);
+                var until = Math.Min(leavers.Count, first + Sight);
                 for (var (l, following) = (first, 0); l < until && following < Followers; l++)
                 {
                     if (leavers[l].Activity != avoider && leavers[l].Presence.Key != exceptKey)
@@ -99,8 +117,8 @@ internal readonly record struct KeptOrder(int Before, int After, Func<int, int>?
 
             foreach (var (leaver, presence) in leavers)
             {
-                var first = FirstFrom(avoiderStarts, Frame.GoneAt(presence, placements[leaver].End));
-                var until = Math.Min(avoiders.Length, first + Sight);
+                var first = FirstFrom(avoiders.Count, a => placements[avoiders[a].Activity].Start, Frame.GoneAt(presence, placements[leaver].End));
+                var until = Math.Min(avoiders.Count, first + Sight);
                 for (var (a, following) = (first, 0); a < until && following < Followers; a++)
                 {
                     if (avoiders[a].Activity != leaver && avoiders[a].ExceptKey != presence.Key)
@@ -113,14 +131,15 @@ internal readonly record struct KeptOrder(int Before, int After, Func<int, int>?
         }
     }
 
-    private static int FirstFrom(int[] starts, int minute)
+    // The first of some in order of their starts that starts at or after a minute; their number where none does.
+    private static int FirstFrom(int count, Func<int, int> startOf, int minute)
     {
         var low = 0;
-        var high = starts.Length;
+        var high = count;
         while (low < high)
         {
             var middle = (low + high) >>> 1;
-            if (starts[middle] >= minute)
+            if (startOf(middle) >= minute)
             {
                 high = middle;
             }

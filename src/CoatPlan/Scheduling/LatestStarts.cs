@@ -12,7 +12,7 @@ internal sealed class LatestStarts
     private readonly Placement[] latest;
     private readonly KeptOrder[] kept;
     private readonly int[] firstKept;
-    private readonly KeptOrder[] keptBy;
+    private readonly int[] keptBy;
     private readonly int[] firstKeptBy;
 
     private LatestStarts(Scheduled scheduled)
@@ -22,12 +22,12 @@ internal sealed class LatestStarts
         finish = scheduled.Schedule.Finish;
         latest = [.. scheduled.Schedule.Placements];
         var orders = KeptOrder.Of(scheduled);
-        (kept, firstKept) = Grouped(orders, order => order.Before);
-        (keptBy, firstKeptBy) = Grouped(orders, order => order.After);
+        (kept, firstKept) = Grouped(orders, order => order.Before, order => order);
+        (keptBy, firstKeptBy) = Grouped(orders, order => order.After, order => order.Before);
     }
 
     // Those of each activity side by side, and where they begin.
-    private (KeptOrder[] Orders, int[] Firsts) Grouped(List<KeptOrder> orders, Func<KeptOrder, int> activityOf)
+    private (T[] Grouped, int[] Firsts) Grouped<T>(List<KeptOrder> orders, Func<KeptOrder, int> activityOf, Func<KeptOrder, T> of)
     {
         var firsts = new int[frame.Count + 1];
         foreach (var order in orders)
@@ -40,11 +40,11 @@ internal sealed class LatestStarts
             firsts[i + 1] += firsts[i];
         }
 
-        var grouped = new KeptOrder[orders.Count];
+        var grouped = new T[orders.Count];
         var next = firsts.AsSpan().ToArray();
         foreach (var order in orders)
         {
-            grouped[next[activityOf(order)]++] = order;
+            grouped[next[activityOf(order)]++] = of(order);
         }
 
         return (grouped, firsts);
@@ -89,9 +89,9 @@ internal sealed class LatestStarts
                 Look(frame.Links[l].To);
             }
 
-            foreach (var order in keptBy.AsSpan(firstKeptBy[i]..firstKeptBy[i + 1]))
+            foreach (var before in keptBy.AsSpan(firstKeptBy[i]..firstKeptBy[i + 1]))
             {
-                Look(order.Before);
+                Look(before);
             }
         }
 

@@ -9,7 +9,10 @@ namespace CoatPlan.Timetable;
 internal sealed class AirAround
 {
     private readonly SurfaceAirs airs;
-    private readonly Dictionary<string, Duration> lags;
+
+    // How late pieces follow the air, each once, in order, and which of them each surface does.
+    private readonly ImmutableArray<Duration> lags;
+    private readonly Dictionary<string, int> lagOf;
 
     // Asked for at every link that is drawn and every step that is dated, with the few lists of a plan.
     private readonly ConcurrentDictionary<ImmutableArray<string>, SurfaceAir> known = new();
@@ -21,13 +24,30 @@ internal sealed class AirAround
     public AirAround(SurfaceAirs airs, Job job, Catalogue catalogue)
     {
         this.airs = airs;
-        lags = job.Surfaces.ToDictionary(surface => surface.Id, surface => MetalLag.Of(surface, catalogue, Climate.Outdoors), StringComparer.Ordinal);
+        var bySurface = job.Surfaces.ToDictionary(surface => surface.Id, surface => MetalLag.Of(surface, catalogue, Climate.Outdoors), StringComparer.Ordinal);
+        lags = [.. bySurface.Values.Distinct().Order()];
+        lagOf = bySurface.ToDictionary(pair => pair.Key, pair => lags.BinarySearch(pair.Value), StringComparer.Ordinal);
     }
 
     /// <summary>The work place.</summary>
     public PlaceClimate Climate => airs.Climate;
 
     /// <summary>The air around surfaces; the air alone where none are named.</summary>
-    public SurfaceAir Of(ImmutableArray<string> surfaces) => known.GetOrAdd(
-        surfaces, static (asked, air) => air.airs.Of([.. asked.Select(id => air.lags[id]).Distinct().Order()]), this);
+    public SurfaceAir Of(ImmutableArray<string> surfaces) => known.GetOrAdd(surfaces, static (asked, air) => air.airs.Of(air.LagsOf(asked)), this);
+
+    private ImmutableArray<Duration> LagsOf(ImmutableArray<string> surfaces)
+    {
+        var has = new bool[lags.Length];
+        foreach (var surface in surfaces)
+            has[lagOf[surface]] = true;
+
+        var own = ImmutableArray.CreateBuilder<Duration>();
+        for (var i = 0; i < has.Length; i++)
+        {
+            if (has[i])
+                own.Add(lags[i]);
+        }
+
+        return own.ToImmutable();
+    }
 }

@@ -18,25 +18,17 @@ internal static class Dating
                 .OrderBy(index => outcome.Placed[index]!.Value.Start)
                 .ThenBy(index => drawn.Nodes[index].Operation?.Stage ?? Stages.Coat)
                 .ThenBy(index => index)
-                .Select(index => Step(index, arranged, place) with
-                {
-                    SlackMinutes = slack.IsEmpty ? 0 : slack[index],
-                    WaitsFor = WaitWords.Of(arranged, index, reasons.IsEmpty ? null : reasons[index], place),
-                }),
+                .Select(index => Step(index, slack.IsEmpty ? 0 : slack[index], reasons.IsEmpty ? null : reasons[index], arranged, place)),
         ];
     }
 
-    private static DatedStep Step(int index, Arranged arranged, Workplace place)
+    private static DatedStep Step(int index, int slack, Reason? reason, Arranged arranged, Workplace place)
     {
         var (drawn, outcome) = (arranged.Drawn, arranged.Outcome);
         var node = drawn.Nodes[index];
         var placement = outcome.Placed[index]!.Value;
         var air = place.AirAround.Of(SurfacesOf(node));
-        var links = drawn.LinksTo(node.Id)
-            .Select(l => (Link: l, From: drawn.IndexOf(drawn.Links[l].Link.From)))
-            .Where(pair => outcome.Placed[pair.From] is not null)
-            .Select(pair => new PlacedLink(drawn.Links[pair.Link], drawn.Nodes[pair.From], outcome.Placed[pair.From]!.Value, WaitWords.InUse(arranged, pair.Link)))
-            .ToArray();
+        var links = PlacedLinks(index, arranged);
 
         var step = new DatedStep
         {
@@ -58,11 +50,24 @@ internal static class Dating
             Waits = Waits(links),
             Conditions = air.At(placement.Start),
             Why = node.Operation?.Why ?? Titles.WhyCoat(node.Coat!),
-            WaitsFor = "",
-            SlackMinutes = 0,
+            WaitsFor = WaitWords.Of(arranged, index, reason, place),
+            SlackMinutes = slack,
             Done = node.Activity.Fixed is not null,
         };
         return node.Coat is { } coat ? Coated(step, coat, links, air, placement, place) : step;
+    }
+
+    private static PlacedLink[] PlacedLinks(int index, Arranged arranged)
+    {
+        var (drawn, placed) = (arranged.Drawn, arranged.Outcome.Placed);
+        var links = new List<PlacedLink>();
+        foreach (var link in drawn.LinksTo(index))
+        {
+            if (placed[drawn.Leader(link)] is { } at)
+                links.Add(new PlacedLink(drawn.Links[link], drawn.Nodes[drawn.Leader(link)], at, WaitWords.InUse(arranged, link)));
+        }
+
+        return [.. links];
     }
 
     private static DatedStep Coated(DatedStep step, CoatTask coat, PlacedLink[] links, SurfaceAir air, Placement placement, Workplace place)

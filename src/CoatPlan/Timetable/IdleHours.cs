@@ -118,28 +118,36 @@ internal sealed class IdleHours
     // What keeps the next step from this minute on, and until when it does.
     private (int Until, string Why) Cause(int at, int to, DatedStep next, int followers)
     {
-        var node = arranged.Drawn.Nodes[arranged.Drawn.IndexOf(next.Id)];
+        var index = arranged.Drawn.IndexOf(next.Id);
+        var node = arranged.Drawn.Nodes[index];
         var work = node.Activity.Work;
-        if (LatestLink(node.Id, to) is { } link && LeastOf(link) is var least && least > at)
+        if (LatestLink(index, to) is { Least: var least, Link: var link } && least > at)
             return (Math.Min(least, to), WaitWords.OfLink(node.Id, arranged, link, place));
         if (node.Coat is { } coat && place.AirAround.Of(coat.Surfaces) is var air && air.FirstStarts(coat, work)(at) is { } permitted && permitted > at)
             return (Math.Min(permitted, to), air.WhyNot(coat, work, at, place.Clock, place.Format));
         if (!node.Activity.Breakable && next.From > to && place.Hours.NextFit(at, work, false) is { } fit && fit.Start > at)
             return (to, $"{WaitWords.Named(node)} takes {Words(work)} in one go, and the span has no more than {Words(LeftOf(at))} left.");
-        if (followers > 0 && FollowerOutOfReach(node, at) is { } follower)
+        if (followers > 0 && FollowerOutOfReach(index, at) is { } follower)
             return Cause(at, to, follower, followers - 1);
 
         return (to, Otherwise(node, to, next));
     }
 
     // A step that could begin here by itself is kept for one that must follow in time and cannot yet.
-    private DatedStep? FollowerOutOfReach(WorkNode node, int at)
+    private DatedStep? FollowerOutOfReach(int index, int at)
     {
-        var begunHere = new Placement(at, at + node.Activity.Work);
-        return arranged.Drawn.LinksFrom(node.Id)
-            .Where(link => WaitWords.InUse(arranged, link).Most is { } most && PlacedAt(arranged.Drawn.Links[link].Link.To) is { } then && then.Start > most.After(begunHere))
-            .Select(link => stepById.GetValueOrDefault(arranged.Drawn.Links[link].Link.To))
-            .FirstOrDefault(step => step is { Done: false });
+        var begunHere = new Placement(at, at + arranged.Drawn.Nodes[index].Activity.Work);
+        foreach (var link in arranged.Drawn.LinksFrom(index))
+        {
+            var follower = arranged.Drawn.Follower(link);
+            if (WaitWords.InUse(arranged, link).Most is { } most && arranged.Outcome.Placed[follower] is { } then && then.Start > most.After(begunHere)
+                && stepById.GetValueOrDefault(arranged.Drawn.Nodes[follower].Id) is { Done: false } step)
+            {
+                return step;
+            }
+        }
+
+        return null;
     }
 
     // The reason why a step starts not a minute earlier speaks of its own hours; it speaks of these only where the two touch.
@@ -149,15 +157,21 @@ internal sealed class IdleHours
             : $"{WaitWords.Named(node)} comes next, {WaitWords.Moment(next.Start)}: begun here, the steps that follow on it could not all keep their windows.";
 
     // Of the steps before it those that had begun by then: what is itself still to come is not the cause.
-    private int? LatestLink(string id, int to) =>
-        arranged.Drawn.LinksTo(id)
-            .Where(link => PlacedAt(arranged.Drawn.Links[link].Link.From) is { } from && from.Start < to)
-            .Select(link => (int?)link)
-            .MaxBy(link => LeastOf(link!.Value));
+    private (int Link, int Least)? LatestLink(int index, int to)
+    {
+        (int Link, int Least)? latest = null;
+        foreach (var link in arranged.Drawn.LinksTo(index))
+        {
+            if (arranged.Outcome.Placed[arranged.Drawn.Leader(link)] is not { } from || from.Start >= to)
+                continue;
 
-    private int LeastOf(int link) => WaitWords.InUse(arranged, link).Least.After(PlacedAt(arranged.Drawn.Links[link].Link.From)!.Value);
+            var least = WaitWords.InUse(arranged, link).Least.After(from);
+            if (latest is not { } known || least > known.Least)
+                latest = (link, least);
+        }
 
-    private Placement? PlacedAt(string id) => arranged.Outcome.Placed[arranged.Drawn.IndexOf(id)];
+        return latest;
+    }
 
     private int LeftOf(int at) => place.Hours.Openings.First(opening => opening.Opens <= at && at < opening.Closes).Closes - at;
 

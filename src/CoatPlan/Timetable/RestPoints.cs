@@ -57,7 +57,7 @@ internal static class RestPoints
         var drawn = arranged.Drawn;
         for (var link = 0; link < drawn.Links.Length; link++)
         {
-            var (from, to) = (drawn.IndexOf(drawn.Links[link].Link.From), drawn.IndexOf(drawn.Links[link].Link.To));
+            var (from, to) = (drawn.Leader(link), drawn.Follower(link));
             var (at, then) = (arranged.Outcome.Placed[from]!.Value, arranged.Outcome.Placed[to]!.Value);
             var closes = WaitWords.InUse(arranged, link).Most is { } most && most.After(at) < then.Start + WeekMinutes;
             var betweenCoats = arranged.Drawn.Nodes[from].Coat is not null && arranged.Drawn.Nodes[to].Coat is not null;

@@ -8,16 +8,28 @@ namespace CoatPlan.Timetable;
 /// <param name="slowness">How much longer every film takes than it should, 1 or more.</param>
 internal sealed class SurfaceAirs(PlaceClimate climate, double slowness = 1)
 {
-    private readonly ConcurrentDictionary<string, SurfaceAir> known = new(StringComparer.Ordinal);
+    private readonly double slowness = slowness;
+    private readonly ConcurrentDictionary<ImmutableArray<Duration>, SurfaceAir> known = new(new OneByOne());
 
     /// <summary>The work place.</summary>
     public PlaceClimate Climate => climate;
 
     /// <summary>The air around pieces.</summary>
     /// <param name="lags">Time constants with which they follow the air, each once, in order; none for the air alone.</param>
-    public SurfaceAir Of(ImmutableArray<Duration> lags)
+    public SurfaceAir Of(ImmutableArray<Duration> lags) =>
+        known.GetOrAdd(lags, static (asked, own) => new SurfaceAir(own.Climate, [.. asked.Select(own.Climate.Metal)], own.slowness), this);
+
+    // Lists of the same lags are the same.
+    private sealed class OneByOne : IEqualityComparer<ImmutableArray<Duration>>
     {
-        var key = string.Join(' ', lags.Select(lag => lag.BclCompatibleTicks));
-        return known.GetOrAdd(key, _ => new SurfaceAir(climate, [.. lags.Select(climate.Metal)], slowness));
+        public bool Equals(ImmutableArray<Duration> x, ImmutableArray<Duration> y) => x.AsSpan().SequenceEqual(y.AsSpan());
+
+        public int GetHashCode(ImmutableArray<Duration> obj)
+        {
+            var hash = default(HashCode);
+            foreach (var lag in obj)
+                hash.Add(lag);
+            return hash.ToHashCode();
+        }
     }
 }

@@ -71,12 +71,12 @@ internal static class WaitWords
     public static string OfLink(string id, Arranged arranged, int index, Workplace place)
     {
         var (drawn, link) = (arranged.Drawn, arranged.Drawn.Links[index]);
-        var leader = drawn.IndexOf(link.Link.From);
+        var leader = drawn.Leader(index);
         var from = drawn.Nodes[leader];
         if (from.IsMilestone)
-            return OfMilestone(from, arranged);
+            return OfMilestone(leader, arranged);
         if (link.Link.From == id)
-            return KeptClose(drawn, link);
+            return KeptClose(drawn.Nodes[drawn.Follower(index)], link);
 
         var at = arranged.Outcome.Placed[leader]!.Value;
         var least = InUse(arranged, index).Least.After(at);
@@ -91,14 +91,22 @@ internal static class WaitWords
     }
 
     // The step that a point waits for is the last of those that lead to it.
-    private static string OfMilestone(WorkNode point, Arranged arranged)
+    private static string OfMilestone(int point, Arranged arranged)
     {
         var drawn = arranged.Drawn;
-        int[] leading = [.. drawn.LinksTo(point.Id).Select(link => drawn.IndexOf(drawn.Links[link].Link.From)).Distinct().Order()];
-        var last = leading.Where(index => !drawn.Nodes[index].IsMilestone).MaxBy(index => arranged.Outcome.Placed[index]?.End ?? int.MinValue);
-        return leading.Length == 0
-            ? "Waits until this kind of work is done on every surface."
-            : $"Waits until this kind of work is done on every surface: {Named(drawn.Nodes[last])} is the last of it.";
+        int? last = null;
+        foreach (var link in drawn.LinksTo(point))
+        {
+            var leader = drawn.Leader(link);
+            if (!drawn.Nodes[leader].IsMilestone && (last is not { } known || (EndOf(leader), known).CompareTo((EndOf(known), leader)) > 0))
+                last = leader;
+        }
+
+        return last is { } node
+            ? $"Waits until this kind of work is done on every surface: {Named(drawn.Nodes[node])} is the last of it."
+            : "Waits until this kind of work is done on every surface.";
+
+        int EndOf(int index) => arranged.Outcome.Placed[index]?.End ?? int.MinValue;
     }
 
     private static string OfHours(WorkNode node, Placement at, Workplace place)
@@ -126,11 +134,8 @@ internal static class WaitWords
     }
 
     // The step itself could be earlier, but then a later one would miss the window that counts from it.
-    private static string KeptClose(WorkNetwork drawn, WorkLink link)
-    {
-        var to = drawn.Nodes[drawn.IndexOf(link.Link.To)];
-        return link.Tape ? $"Kept close to {Named(to)}, so that the tape stays on no longer than its limit." : $"Kept close to {Named(to)}, which must follow in time.";
-    }
+    private static string KeptClose(WorkNode to, WorkLink link) =>
+        link.Tape ? $"Kept close to {Named(to)}, so that the tape stays on no longer than its limit." : $"Kept close to {Named(to)}, which must follow in time.";
 
     private static string OfResource(Reason reason, WorkNetwork drawn)
     {

@@ -9,8 +9,7 @@ namespace CoatPlan.Timetable;
 internal sealed class WorkNetwork(Network network, ImmutableArray<WorkNode> nodes, ImmutableArray<WorkLink> links)
 {
     private readonly Lazy<Dictionary<string, int>> places = new(() => PlacesOf(nodes));
-    private readonly Lazy<ILookup<string, int>> linksTo = new(() => Enumerable.Range(0, links.Length).ToLookup(l => links[l].Link.To, StringComparer.Ordinal));
-    private readonly Lazy<ILookup<string, int>> linksFrom = new(() => Enumerable.Range(0, links.Length).ToLookup(l => links[l].Link.From, StringComparer.Ordinal));
+    private Ends? ends;
 
     /// <summary>The network.</summary>
     public Network Network => network;
@@ -30,13 +29,21 @@ internal sealed class WorkNetwork(Network network, ImmutableArray<WorkNode> node
     /// <param name="id">Its id; null for none.</param>
     public WorkNode? Find(string? id) => id is not null && places.Value.TryGetValue(id, out var at) ? nodes[at] : null;
 
+    /// <summary>The place among <see cref="Nodes"/> of the node that a link is counted from.</summary>
+    /// <param name="link">Its place among <see cref="Links"/>.</param>
+    public int Leader(int link) => AllEnds.Leaders[link];
+
+    /// <summary>The place among <see cref="Nodes"/> of the node that a link leads to.</summary>
+    /// <param name="link">Its place among <see cref="Links"/>.</param>
+    public int Follower(int link) => AllEnds.Followers[link];
+
     /// <summary>The links that lead to a node, by their places among <see cref="Links"/>.</summary>
-    /// <param name="id">Its id.</param>
-    public IEnumerable<int> LinksTo(string id) => linksTo.Value[id];
+    /// <param name="node">Its place among <see cref="Nodes"/>.</param>
+    public ReadOnlySpan<int> LinksTo(int node) => AllEnds.To[node];
 
     /// <summary>The links that lead away from a node, by their places among <see cref="Links"/>.</summary>
-    /// <param name="id">Its id.</param>
-    public IEnumerable<int> LinksFrom(string id) => linksFrom.Value[id];
+    /// <param name="node">Its place among <see cref="Nodes"/>.</param>
+    public ReadOnlySpan<int> LinksFrom(int node) => AllEnds.From[node];
 
     /// <summary>The network without what a schedule of it does not do, and that schedule.</summary>
     public (WorkNetwork Drawn, Schedule Schedule) SettledOn(Schedule schedule)
@@ -48,6 +55,29 @@ internal sealed class WorkNetwork(Network network, ImmutableArray<WorkNode> node
             settled.Schedule);
     }
 
+    // Asked of a network that was settled on; most that are drawn are not.
+    private Ends AllEnds => ends ??= EndsOf();
+
+    private Ends EndsOf()
+    {
+        var (leaders, followers) = (new int[links.Length], new int[links.Length]);
+        for (var l = 0; l < links.Length; l++)
+            (leaders[l], followers[l]) = (IndexOf(links[l].Link.From), IndexOf(links[l].Link.To));
+        return new Ends(leaders, followers, Grouped(leaders), Grouped(followers));
+    }
+
+    // The links of each node, rising.
+    private int[][] Grouped(int[] ofLinks)
+    {
+        var counts = new int[nodes.Length];
+        foreach (var node in ofLinks)
+            counts[node]++;
+        var groups = Array.ConvertAll(counts, count => count == 0 ? [] : new int[count]);
+        for (var l = ofLinks.Length - 1; l >= 0; l--)
+            groups[ofLinks[l]][--counts[ofLinks[l]]] = l;
+        return groups;
+    }
+
     private static Dictionary<string, int> PlacesOf(ImmutableArray<WorkNode> nodes)
     {
         var places = new Dictionary<string, int>(nodes.Length, StringComparer.Ordinal);
@@ -55,4 +85,6 @@ internal sealed class WorkNetwork(Network network, ImmutableArray<WorkNode> node
             places.Add(nodes[i].Id, i);
         return places;
     }
+
+    private sealed record Ends(int[] Leaders, int[] Followers, int[][] From, int[][] To);
 }

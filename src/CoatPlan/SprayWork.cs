@@ -1,0 +1,66 @@
+using CoatPlan.Air;
+using CoatPlan.Jobs;
+using CoatPlan.Paint;
+using CoatPlan.Presets;
+using CoatPlan.Timetable;
+using CoatPlan.Vapour;
+
+namespace CoatPlan;
+
+/// <summary>What follows from when which coat is put on, and of a plan from nothing else: the air that the coats make, and the packages they take.</summary>
+internal sealed class SprayWork
+{
+    private readonly ImmutableArray<PlacedCoat> placed;
+    private readonly Task<AirReport> air;
+    private readonly Lazy<ImmutableArray<ProductDemand>> demand;
+
+    /// <summary>Begins to work it out.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="labels">The labels of its products.</param>
+    /// <param name="coats">Its coats.</param>
+    /// <param name="placed">When they are put on.</param>
+    /// <param name="figures">What the trade reckons with.</param>
+    public SprayWork(Job job, Labels labels, Coats coats, ImmutableArray<PlacedCoat> placed, Figures figures)
+    {
+        this.placed = placed;
+        Coats = [.. placed.Select(one => new SprayedCoat(one.Coat.Label.Key, one.Coat.Layer, one.Coat.Coat, one.Coat.Surfaces, one.Station ?? 1, one.Start, one.End))];
+        // The air is followed aside, while the steps are dated and packages counted.
+        air = Task.Run(() => WorkAir.Of(job.Place, Releases(placed, figures), figures));
+        demand = new(() => PaintDemand.Count(job, coats, Coats, labels, figures));
+    }
+
+    /// <summary>The coats as they are put on.</summary>
+    public ImmutableArray<SprayedCoat> Coats { get; }
+
+    /// <summary>The air in the work place.</summary>
+    public AirReport Air => air.GetAwaiter().GetResult();
+
+    /// <summary>The packages of each product.</summary>
+    public ImmutableArray<ProductDemand> Demand => demand.Value;
+
+    /// <summary>Whether the coats of the same job are put on at the same times.</summary>
+    public bool IsFor(ImmutableArray<PlacedCoat> others) => placed.AsSpan().SequenceEqual(others.AsSpan(), AlikeInTime.Comparer);
+
+    private static ImmutableArray<DatedRelease> Releases(ImmutableArray<PlacedCoat> placed, Figures figures) =>
+    [
+        .. placed.Where(one => one.Coat.Mass is not null).Select(one => new DatedRelease(
+            one.Step, one.Start, one.End, CoatVapour.Of(one.Coat.Label, one.Coat.Mass!.Value, figures))
+        {
+            Product = one.Coat.Label.Key,
+            Packages = one.Coat.Label.NetMass is { } net ? one.Coat.Mass.Value / net : null,
+        }),
+    ];
+
+    // Each plan makes its own batches; what is told of them is the same where step, surfaces and times are.
+    private sealed class AlikeInTime : IEqualityComparer<PlacedCoat>
+    {
+        public static readonly AlikeInTime Comparer = new();
+
+        public bool Equals(PlacedCoat? x, PlacedCoat? y) =>
+            x is not null && y is not null && x.Step == y.Step && x.Station == y.Station && x.Start == y.Start && x.End == y.End
+            && x.Coat.Layer == y.Coat.Layer && x.Coat.Coat == y.Coat.Coat && x.Coat.Label.Key == y.Coat.Label.Key
+            && x.Coat.Surfaces.AsSpan().SequenceEqual(y.Coat.Surfaces.AsSpan());
+
+        public int GetHashCode(PlacedCoat obj) => obj.Start.GetHashCode();
+    }
+}
