@@ -42,9 +42,6 @@ internal sealed class Groundwork
     /// <summary>What is done around the coats of the job, and its coats.</summary>
     public PreparedJob Prepared => prepared.Value;
 
-    /// <summary>What cautions may follow from, but for what the air comes to.</summary>
-    public CautionFacts Facts => facts.Value;
-
     /// <summary>The air around pieces in its place.</summary>
     public SurfaceAirs Airs => airs.Value;
 
@@ -55,7 +52,7 @@ internal sealed class Groundwork
         if (latest.Work is { } known && known.IsFor(placed))
             return known;
 
-        var work = new SprayWork(job, labels, Prepared.Coats, placed, trade.Catalogue.Figures);
+        var work = new SprayWork(job, labels, trade, Prepared.Coats, facts.Value, placed);
         latest.Work = work;
         return work;
     }

@@ -1,5 +1,4 @@
 using CoatPlan.Air;
-using CoatPlan.Cautions;
 using CoatPlan.Composition;
 using CoatPlan.Explanations;
 using CoatPlan.Jobs;
@@ -16,8 +15,6 @@ namespace CoatPlan;
 /// <summary>Plans a job: one pure function, the same job gives the same plan on every machine.</summary>
 public static class Planner
 {
-    private const string OverPrefix = "over-";
-
     /// <summary>The plan of a job.</summary>
     /// <param name="ready">The job, read and checked.</param>
     /// <param name="depth">How far to search for an earlier finish.</param>
@@ -53,7 +50,7 @@ public static class Planner
     {
         var (ready, settled) = arranged;
         var (surfaces, sequence, coats) = ready.Groundwork.Prepared;
-        var (job, labels, trade, catalogue) = (ready.Job, ready.Labels, ready.Trade, ready.Trade.Catalogue);
+        var (job, labels, catalogue) = (ready.Job, ready.Labels, ready.Trade.Catalogue);
         var sprayed = ready.Groundwork.Sprayed(PlacedCoat.Of(settled));
         var weighed = WeighedCan.Of(job, coats);
         var dated = Timetabling.Date(settled);
@@ -63,8 +60,6 @@ public static class Planner
         var quote = QuoteCount.Of(job, HandsOnHours.Of(dated, coats), supplies, consumables, coats, catalogue.Figures);
         var air = sprayed.Air;
         var respirator = RespiratorChoice.For(air, Hazards(dated, sequence), catalogue);
-        var airWarnings = AirWarnings.Of(air, catalogue.Figures, job.UnitFormat, key => labels[key].Name, id => dated.Steps.First(step => step.Id == id).Title);
-        var cautions = CautionsFor.Job(Facts(ready, airWarnings), trade.Cautions);
 
         var plan = new Plan
         {
@@ -87,8 +82,8 @@ public static class Planner
             Weighed = PlanLayers.Of(weighed),
             Air = PlanAirs.Of(job, air, respirator),
             Respirator = new PlanRespirator(respirator.Kind, respirator.Why) { Factor = respirator.Factor, CartridgeH = respirator.CartridgeLife?.TotalHours },
-            Cautions = PlanCautions.Of(cautions),
-            Warnings = PlanWarnings.Of([.. sequence.Warnings, .. coats.Warnings, .. WeighedCan.Warnings(weighed, labels), .. airWarnings, .. PaintSupplies.Warnings(job.Have, labels), .. Consumables.Warnings(job, catalogue), .. Deadline(dated, ready)]),
+            Cautions = PlanCautions.Of(sprayed.Cautions),
+            Warnings = PlanWarnings.Of([.. sequence.Warnings, .. coats.Warnings, .. WeighedCan.Warnings(weighed, labels), .. sprayed.Warnings, .. PaintSupplies.Warnings(job.Have, labels), .. Consumables.Warnings(job, catalogue), .. Deadline(dated, ready)]),
             Quote = PlanQuotes.Of(quote),
             Masks = PlanMasks.Of(job),
             Labels = PlanLabels.Of(labels),
@@ -128,14 +123,6 @@ public static class Planner
         Humidity = dated.Steps.Where(step => step.Sprays).Select(step => step.Conditions.Humidity).DefaultIfEmpty(UnitsNet.Ratio.FromPercent(50)).Max(),
         MayHoldLead = sequence.Warnings.Any(warning => warning.Code == "lead-suspected"),
     };
-
-    // What the air came to is a fact of the job like any other: cautions may follow from it.
-    private static CautionFacts Facts(ReadyJob ready, ImmutableArray<Warning> airWarnings) =>
-        airWarnings
-            .Where(warning => warning.Code.StartsWith(OverPrefix, StringComparison.Ordinal))
-            .Select(warning => warning.Code[OverPrefix.Length..])
-            .Distinct()
-            .Aggregate(ready.Groundwork.Facts, (facts, over) => facts.With(new CautionFact("over", over, "")));
 
     private static ImmutableArray<Warning> Deadline(DatedJob dated, ReadyJob ready) =>
         dated.Finish is { } finish && finish > ready.Job.FinishBy

@@ -1,32 +1,42 @@
 using CoatPlan.Air;
+using CoatPlan.Cautions;
 using CoatPlan.Jobs;
 using CoatPlan.Paint;
+using CoatPlan.Prep;
 using CoatPlan.Presets;
 using CoatPlan.Timetable;
 using CoatPlan.Vapour;
 
 namespace CoatPlan;
 
-/// <summary>What follows from when which coat is put on, and of a plan from nothing else: the air that the coats make, and the packages they take.</summary>
+/// <summary>What follows from when which coat is put on, and of a plan from nothing else: the air that the coats make, what to be told of it, and the packages they take.</summary>
 internal sealed class SprayWork
 {
+    private const string OverPrefix = "over-";
+
     private readonly ImmutableArray<PlacedCoat> placed;
     private readonly Task<AirReport> air;
     private readonly Lazy<ImmutableArray<ProductDemand>> demand;
+    private readonly Lazy<ImmutableArray<Warning>> warnings;
+    private readonly Lazy<ImmutableArray<Caution>> cautions;
 
     /// <summary>Begins to work it out.</summary>
     /// <param name="job">The job.</param>
     /// <param name="labels">The labels of its products.</param>
+    /// <param name="trade">What the trade knows.</param>
     /// <param name="coats">Its coats.</param>
-    /// <param name="placed">When they are put on.</param>
-    /// <param name="figures">What the trade reckons with.</param>
-    public SprayWork(Job job, Labels labels, Coats coats, ImmutableArray<PlacedCoat> placed, Figures figures)
+    /// <param name="facts">What cautions may follow from, but for what the air comes to.</param>
+    /// <param name="placed">When the coats are put on.</param>
+    public SprayWork(Job job, Labels labels, Trade trade, Coats coats, CautionFacts facts, ImmutableArray<PlacedCoat> placed)
     {
         this.placed = placed;
+        var figures = trade.Catalogue.Figures;
         Coats = [.. placed.Select(one => new SprayedCoat(one.Coat.Label.Key, one.Coat.Layer, one.Coat.Coat, one.Coat.Surfaces, one.Station ?? 1, one.Start, one.End))];
         // The air is followed aside, while the steps are dated and packages counted.
         air = Task.Run(() => WorkAir.Of(job.Place, Releases(placed, figures), figures));
         demand = new(() => PaintDemand.Count(job, coats, Coats, labels, figures));
+        warnings = new(() => AirWarnings.Of(Air, figures, job.UnitFormat, key => labels[key].Name, step => Titles.Of(placed.First(one => one.Step == step).Coat)));
+        cautions = new(() => CautionsFor.Job(With(facts, Warnings), trade.Cautions));
     }
 
     /// <summary>The coats as they are put on.</summary>
@@ -35,11 +45,25 @@ internal sealed class SprayWork
     /// <summary>The air in the work place.</summary>
     public AirReport Air => air.GetAwaiter().GetResult();
 
+    /// <summary>Which limits it passes.</summary>
+    public ImmutableArray<Warning> Warnings => warnings.Value;
+
+    /// <summary>What is to be told of the job, and of the air.</summary>
+    public ImmutableArray<Caution> Cautions => cautions.Value;
+
     /// <summary>The packages of each product.</summary>
     public ImmutableArray<ProductDemand> Demand => demand.Value;
 
     /// <summary>Whether the coats of the same job are put on at the same times.</summary>
     public bool IsFor(ImmutableArray<PlacedCoat> others) => placed.AsSpan().SequenceEqual(others.AsSpan(), AlikeInTime.Comparer);
+
+    // What the air came to is a fact of the job like any other: cautions may follow from it.
+    private static CautionFacts With(CautionFacts facts, ImmutableArray<Warning> warnings) =>
+        warnings
+            .Where(warning => warning.Code.StartsWith(OverPrefix, StringComparison.Ordinal))
+            .Select(warning => warning.Code[OverPrefix.Length..])
+            .Distinct()
+            .Aggregate(facts, (known, over) => known.With(new CautionFact("over", over, "")));
 
     private static ImmutableArray<DatedRelease> Releases(ImmutableArray<PlacedCoat> placed, Figures figures) =>
     [

@@ -17,7 +17,7 @@ internal readonly record struct KeptOrder(int Before, int After, Func<int, int>?
     /// <summary>The order in which a schedule shares its resources and its space: any starts that keep it share them as well.</summary>
     public static List<KeptOrder> Of(Scheduled scheduled)
     {
-        var orders = new List<KeptOrder>();
+        var orders = new List<KeptOrder>(scheduled.Frame.Count * Followers);
         for (var r = 0; r < scheduled.Stretches.Length; r++)
         {
             AddHandovers(scheduled.Stretches[r], scheduled.Frame.Capacity[r], orders);

@@ -54,9 +54,10 @@ internal sealed record FactsDone(ImmutableArray<DoneEntry> Entries, Clock Clock,
 
     private Placement? Placed(ImmutableArray<string> surfaces, int plannedMinutes, Func<DoneEntry, bool> matches)
     {
-        var found = Entries.Where(matches).ToImmutableArray();
-        if (found.IsEmpty)
+        // Asked of everything that is drawn, of which most is still to be done.
+        if (!Entries.Any(matches))
             return null;
+        var found = Entries.Where(matches).ToImmutableArray();
         if (!surfaces.All(surface => found.Any(entry => entry.Surfaces.IsEmpty || entry.Surfaces.Contains(surface))))
             return null;
 

@@ -1,5 +1,6 @@
 using CoatPlan.Presets;
 using CoatPlan.Vapour;
+using UnitsNet;
 
 namespace CoatPlan.Timetable;
 
@@ -16,17 +17,14 @@ internal static class PurgeTimes
         if (WorkRoom.Of(job.Place, catalogue.Figures) is not { } room)
             return 0;
 
-        var shareOfLimits = coats.Sum(coat => MixtureRatio(coat, room, catalogue));
+        // What a product gives off grows with its mass.
+        var shareOfLimits = coats.Where(coat => coat.Mass is not null).GroupBy(coat => coat.Label)
+            .Sum(ofOne => MixtureRatio(ofOne.Key, Mass.FromGrams(ofOne.Sum(coat => coat.Mass!.Value.Grams)), room, catalogue));
         return shareOfLimits > 1 && PurgeTime.Of(room, shareOfLimits, 1) is { } time ? (int)Math.Ceiling(time.TotalMinutes) : 0;
     }
 
-    private static double MixtureRatio(CoatTask coat, WorkRoom room, Catalogue catalogue)
-    {
-        if (coat.Mass is not { } mass)
-            return 0;
-
-        return CoatVapour.Of(coat.Label, mass, catalogue.Figures).Solvents
+    private static double MixtureRatio(Label label, Mass mass, WorkRoom room, Catalogue catalogue) =>
+        CoatVapour.Of(label, mass, catalogue.Figures).Solvents
             .Where(release => release.Solvent.LowestLongTerm is not null)
             .Sum(release => Concentration.In(release.Total, release.Solvent, room.Volume) / release.Solvent.LowestLongTerm!.Share);
-    }
 }
