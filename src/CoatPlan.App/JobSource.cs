@@ -1,7 +1,6 @@
 using CoatPlan.Jobs;
 using CoatPlan.Presets;
 using CoatPlan.Problems;
-using CoatPlan.Timetable;
 
 namespace CoatPlan.App;
 
@@ -38,8 +37,8 @@ internal static class JobSource
         return new Workshop(
             trade,
             (text, name, file, before) => JobIntake.Read(text, name, trade, forecast => ForecastFile.Read(file, forecast, sources.Hours), before),
-            static ready => PlannedJob.Of(ready, SearchDepth.Quick),
-            static ready => PlannedJob.Of(ready, SearchDepth.Full));
+            PlannedJob.AtOnce,
+            PlannedJob.InFull);
     }
 
     /// <summary>The presets in use.</summary>

@@ -1,4 +1,5 @@
 using CoatPlan.Explanations;
+using CoatPlan.Timetable;
 
 namespace CoatPlan.App;
 
@@ -8,16 +9,19 @@ namespace CoatPlan.App;
 /// <param name="Figures">Names every figure that can be explained.</param>
 internal sealed record PlannedJob(Plan Plan, Func<string, ExplanationReading> Explain, Func<ImmutableArray<string>> Figures)
 {
-    /// <summary>Plans a job.</summary>
+    /// <summary>Plans a job at once.</summary>
     /// <param name="ready">The job.</param>
-    /// <param name="depth">How far to search for an earlier finish.</param>
-    public static PlannedJob Of(ReadyJob ready, Timetable.SearchDepth depth)
-    {
-        var (plan, workings) = Planner.Work(ready, depth);
-        return new PlannedJob(plan, what => Explaining.Of(workings, what), () => Explaining.Paths(workings));
-    }
+    /// <param name="before">The plan before a change of the job, near which the next is sought; null for none.</param>
+    public static PlannedJob AtOnce(ReadyJob ready, Plan? before) => Of(before is null ? Planner.Work(ready, SearchDepth.Quick) : Planner.Work(ready, before));
+
+    /// <summary>Plans a job as well as it can be.</summary>
+    /// <param name="ready">The job.</param>
+    public static PlannedJob InFull(ReadyJob ready) => Of(Planner.Work(ready, SearchDepth.Full));
 
     /// <summary>A plan of which nothing is known but itself.</summary>
     /// <param name="plan">The plan.</param>
     public static PlannedJob Alone(Plan plan) => new(plan, static _ => new ExplanationReading(null, []), static () => []);
+
+    private static PlannedJob Of((Plan Plan, Workings Workings) worked) =>
+        new(worked.Plan, what => Explaining.Of(worked.Workings, what), () => Explaining.Paths(worked.Workings));
 }

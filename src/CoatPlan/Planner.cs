@@ -20,6 +20,12 @@ public static class Planner
     /// <param name="depth">How far to search for an earlier finish.</param>
     public static Plan Plan(ReadyJob ready, SearchDepth depth = SearchDepth.Full) => Work(ready, depth).Plan;
 
+    /// <summary>The plan of a job at once after a change of it, begun from the plan before: what the change does not touch tends to stay where it was, and the finish too.</summary>
+    /// <remarks>It follows from the job and the plan before, and from nothing else. The plan that is printed, <see cref="Plan"/> in full, follows from the job alone.</remarks>
+    /// <param name="ready">The job after the change, read and checked.</param>
+    /// <param name="before">The plan of the job before it.</param>
+    public static Plan Replan(ReadyJob ready, Plan before) => Work(ready, before).Plan;
+
     /// <summary>Explains a figure of the plan of a job: its sum, what it follows from, and the source of each.</summary>
     /// <param name="ready">The job, read and checked.</param>
     /// <param name="what">The figure, by its plain name or its place in the plan's JSON; see <see cref="Explaining.Of"/>.</param>
@@ -35,14 +41,27 @@ public static class Planner
         return Work(Arrange(ready, depth) with { Depth = depth });
     }
 
+    /// <summary>The plan at once after a change, as <see cref="Replan"/> gives it, with everything that it was worked out from and through.</summary>
+    /// <param name="ready">The job after the change, read and checked.</param>
+    /// <param name="before">The plan of the job before it.</param>
+    public static (Plan Plan, Workings Workings) Work(ReadyJob ready, Plan before)
+    {
+        ArgumentNullException.ThrowIfNull(ready);
+        ArgumentNullException.ThrowIfNull(before);
+        return Work(Arrange(ready, SearchDepth.Quick, before));
+    }
+
     /// <summary>A job with its work arranged in time, from which its plan, and what else is asked of it, follow.</summary>
     /// <param name="ready">The job, read and checked.</param>
     /// <param name="depth">How far to search for an earlier finish.</param>
-    internal static ArrangedJob Arrange(ReadyJob ready, SearchDepth depth)
+    /// <param name="before">The plan of the job before a change, from which a quick search begins; null for none.</param>
+    internal static ArrangedJob Arrange(ReadyJob ready, SearchDepth depth, Plan? before = null)
     {
         var (_, sequence, coats) = ready.Groundwork.Prepared;
         var air = new AirAround(ready.Groundwork.Airs, ready.Job, ready.Trade.Catalogue);
-        return new ArrangedJob(ready, Timetabling.Settle(ready.Job, sequence, coats, air, ready.Trade.Catalogue, depth));
+        // Where not all of it could be placed before, there is nothing to stay near.
+        var baseline = before?.InService is null ? null : new Baseline(before.Steps.Select(step => new BaselineStep(step.Id, step.Surfaces, step.Batch, step.Station, step.Start, step.End)));
+        return new ArrangedJob(ready, Timetabling.Settle(ready.Job, sequence, coats, air, ready.Trade.Catalogue, depth, baseline));
     }
 
     /// <summary>The plan of an arranged job, with what it was worked out from and through.</summary>

@@ -5,6 +5,8 @@ namespace CoatPlan.App.Desk;
 /// <summary>The newest plan of a job that is being changed, made away from the person's keys: what a change comes to is sketched at once, the best plan follows when it is found.</summary>
 internal sealed class LivePlan
 {
+    private readonly Workshop workshop;
+
     private readonly Replanner sketcher;
 
     private readonly Replanner planner;
@@ -21,8 +23,9 @@ internal sealed class LivePlan
     /// <param name="shown">Told when there is another plan, or none could be made; given the plan before.</param>
     public LivePlan(Workshop workshop, Action<Action> background, Action<Action> foreground, Action<Plan?> shown)
     {
-        sketcher = new Replanner(workshop.Sketch, background, foreground);
-        planner = new Replanner(workshop.Plan, background, foreground);
+        this.workshop = workshop;
+        sketcher = new Replanner(background, foreground);
+        planner = new Replanner(background, foreground);
         this.shown = shown;
     }
 
@@ -55,11 +58,12 @@ internal sealed class LivePlan
             return;
         }
 
-        sketcher.Want(job, (made, trouble) =>
+        var before = Plan;
+        sketcher.Want(() => workshop.Sketch(job, before), (made, trouble) =>
         {
             Show(made, trouble);
             if (trouble is null)
-                planner.Want(job, Show);
+                planner.Want(() => workshop.Plan(job), Show);
         });
     }
 

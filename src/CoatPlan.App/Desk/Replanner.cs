@@ -1,10 +1,9 @@
 namespace CoatPlan.App.Desk;
 
-/// <summary>Plans the newest job in the background. While one plan is made, only the newest of the jobs that arrive waits; the others are never planned.</summary>
-/// <param name="plan">Makes a plan; runs in the background.</param>
+/// <summary>Makes the newest plan asked for in the background. While one is made, only the newest of those that are asked for waits; the others are never made.</summary>
 /// <param name="background">Runs something away from the person's keys.</param>
 /// <param name="foreground">Runs something where the desk may be touched.</param>
-internal sealed class Replanner(Func<ReadyJob, PlannedJob> plan, Action<Action> background, Action<Action> foreground)
+internal sealed class Replanner(Action<Action> background, Action<Action> foreground)
 {
     private Request? waiting;
 
@@ -13,30 +12,30 @@ internal sealed class Replanner(Func<ReadyJob, PlannedJob> plan, Action<Action> 
     /// <summary>Whether a plan is being made.</summary>
     public bool Busy => running;
 
-    /// <summary>Asks for the plan of a job.</summary>
-    /// <param name="job">The job.</param>
-    /// <param name="done">Takes the plan, or what went wrong, in the foreground; not called where a newer job arrived before.</param>
-    public void Want(ReadyJob job, Action<PlannedJob?, Exception?> done)
+    /// <summary>Asks for a plan.</summary>
+    /// <param name="plan">Makes it; runs in the background.</param>
+    /// <param name="done">Takes the plan, or what went wrong, in the foreground; not called where a newer plan was asked for before.</param>
+    public void Want(Func<PlannedJob> plan, Action<PlannedJob?, Exception?> done)
     {
-        waiting = new Request(job, done);
+        waiting = new Request(plan, done);
         if (!running)
             Start();
     }
 
-    /// <summary>Forgets the job that waits, and the answer that is being made.</summary>
+    /// <summary>Forgets the plan that waits, and the answer that is being made.</summary>
     public void Cancel() => waiting = new Request(null, static (_, _) => { });
 
     private void Start()
     {
         var request = waiting!;
         waiting = null;
-        if (request.Job is not { } job)
+        if (request.Plan is not { } plan)
             return;
 
         running = true;
         background(() =>
         {
-            var (made, trouble) = Make(job);
+            var (made, trouble) = Make(plan);
             foreground(() => Finish(request, made, trouble));
         });
     }
@@ -50,11 +49,11 @@ internal sealed class Replanner(Func<ReadyJob, PlannedJob> plan, Action<Action> 
             Start();
     }
 
-    private (PlannedJob? Plan, Exception? Trouble) Make(ReadyJob job)
+    private static (PlannedJob? Plan, Exception? Trouble) Make(Func<PlannedJob> plan)
     {
         try
         {
-            return (plan(job), null);
+            return (plan(), null);
         }
 #pragma warning disable CA1031 // An exception on another thread would end the program and lose the person's work; the desk shows it instead.
         catch (Exception exception)
@@ -64,5 +63,5 @@ internal sealed class Replanner(Func<ReadyJob, PlannedJob> plan, Action<Action> 
         }
     }
 
-    private sealed record Request(ReadyJob? Job, Action<PlannedJob?, Exception?> Done);
+    private sealed record Request(Func<PlannedJob>? Plan, Action<PlannedJob?, Exception?> Done);
 }

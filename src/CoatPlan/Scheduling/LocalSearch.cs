@@ -30,7 +30,8 @@ internal sealed class LocalSearch
     private readonly Func<Schedule, long>? preference;
     private readonly Draws draws = new(Seed);
     private readonly PriorityRules rules;
-    private readonly Neighbourhood neighbourhood;
+    private readonly int[] groups;
+    private Neighbourhood? neighbourhood;
     private readonly int[] anyWindow;
     private readonly int[] noLastResort;
     private readonly bool closes;
@@ -51,9 +52,8 @@ internal sealed class LocalSearch
         this.heads = heads;
         this.preference = preference;
         generator = new Generator(frame, order, heads);
-        var groups = Alike.Groups(frame);
+        groups = Alike.Groups(frame);
         rules = new PriorityRules(frame, order, heads, groups);
-        neighbourhood = new Neighbourhood(frame, draws, groups);
         closes = Array.Exists(frame.Links, l => l.Closes);
         anyWindow = new int[frame.Links.Length];
         Array.Fill(anyWindow, Candidate.AnyWindow);
@@ -69,6 +69,9 @@ internal sealed class LocalSearch
     /// <summary>What the run that placed most placed.</summary>
     public ImmutableArray<Placement?> Placed { get; private set; } = [];
 
+    // A quick search makes no small changes.
+    private Neighbourhood Around => neighbourhood ??= new Neighbourhood(frame, draws, groups);
+
     /// <summary>How many passes are worth their time where so many are asked for.</summary>
     public static int PassesFor(int count, int passes)
     {
@@ -76,6 +79,21 @@ internal sealed class LocalSearch
         return count >= FullCount ? Math.Max(1, bySize)
             : passes < LeastSearch ? passes
             : Math.Min(bySize, Math.Max(passes, MostGrown));
+    }
+
+    /// <summary>A pass in the order in which activities began before a change; two more where it does not come to a finish that is good enough.</summary>
+    /// <returns>How many passes were made.</returns>
+    public int TryEarlier(EarlierSchedule earlier)
+    {
+        var ranks = Ranks.Near(earlier.Starts, order);
+        Try(new Candidate(ranks, WindowsOf(earlier.Starts)), urgentFirst: false);
+        if (Best?.Finish <= earlier.Enough)
+        {
+            return 1;
+        }
+
+        TryEach([(new Candidate(ranks, anyWindow), false), (new Candidate(ranks, noLastResort), closes)]);
+        return 3;
     }
 
     /// <summary>Up to so many passes in the orders of priority rules.</summary>
@@ -106,7 +124,7 @@ internal sealed class LocalSearch
         {
             if (Best is null)
             {
-                Try(new Candidate(neighbourhood.Shuffled(), anyWindow), closes);
+                Try(new Candidate(Around.Shuffled(), anyWindow), closes);
             }
             else if (Best.Finish <= untilFinish)
             {
@@ -118,7 +136,7 @@ internal sealed class LocalSearch
             }
             else
             {
-                Try(neighbourhood.Of(here.From), IsUrgentFirst());
+                Try(Around.Of(here.From), IsUrgentFirst());
             }
         }
 
@@ -151,6 +169,33 @@ internal sealed class LocalSearch
     /// <summary>Makes a schedule in the order of starts, which may not all be possible.</summary>
     public void TryOrder(int[] starts) =>
         Try(new Candidate(Ranks.InOrder(Enumerable.Range(0, frame.Count).OrderBy(i => starts[i]).ThenBy(i => i)), anyWindow), urgentFirst: false);
+
+    // For each choice the window that asks for just what was done before; any where no one does alone.
+    private int[] WindowsOf(ImmutableArray<int?> starts)
+    {
+        int[] windows = [.. anyWindow];
+        for (var l = 0; l < windows.Length; l++)
+        {
+            var link = frame.Links[l];
+            if (!link.IsChoice || starts[link.From] is null || starts[link.To] is null)
+            {
+                continue;
+            }
+
+            var (found, done) = (Candidate.AnyWindow, link.Asked.Where(asked => starts[asked] is not null).ToArray());
+            for (var k = 0; k < link.Windows.Length; k++)
+            {
+                if (link.Asks[k].AsSpan().SequenceEqual(done))
+                {
+                    found = found == Candidate.AnyWindow ? k : Candidate.NoLastResort;
+                }
+            }
+
+            windows[l] = found < 0 ? Candidate.AnyWindow : found;
+        }
+
+        return windows;
+    }
 
     private bool IsUrgentFirst() => closes && draws.Below(2) == 0;
 
@@ -246,7 +291,7 @@ internal sealed class LocalSearch
         var candidate = here.From;
         for (var change = 0; change < LeapChanges; change++)
         {
-            candidate = neighbourhood.Of(candidate);
+            candidate = Around.Of(candidate);
         }
 
         LandsOn(candidate);

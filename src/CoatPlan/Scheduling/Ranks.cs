@@ -18,6 +18,25 @@ internal static class Ranks
         return InOrder(sequence);
     }
 
+    /// <summary>The order in which activities began in another schedule; what did not comes next after those it waits for.</summary>
+    /// <param name="starts">For each activity the minute at which it began; null for one that did not.</param>
+    /// <param name="order">What must be placed before what.</param>
+    public static int[] Near(ImmutableArray<int?> starts, GenerationOrder order)
+    {
+        var keys = new (int Start, int Place)[starts.Length];
+        for (var s = 0; s < order.Sequence.Length; s++)
+        {
+            var i = order.Sequence[s];
+            keys[i] = (Math.Max(keys[i].Start, starts[i] ?? 0), s);
+            foreach (var follower in order.Followers[i])
+            {
+                keys[follower].Start = starts[follower] is null ? Math.Max(keys[follower].Start, keys[i].Start) : 0;
+            }
+        }
+
+        return InOrder(Enumerable.Range(0, keys.Length).OrderBy(i => keys[i]));
+    }
+
     /// <summary>For each activity its place in an order.</summary>
     public static int[] InOrder(IEnumerable<int> order)
     {

@@ -10,11 +10,18 @@ public static class Scheduler
     /// <param name="network">What is to be scheduled.</param>
     /// <param name="effort">How long to look.</param>
     /// <param name="preference">A cost by which schedules of equal finish are compared, the smaller the better: sessions, changes of colour; null for none.</param>
-    /// <exception cref="ArgumentException">The network names something it does not contain, or has a figure outside its range.</exception>
-    public static Outcome Schedule(Network network, Effort effort, Func<Schedule, long>? preference = null)
+    /// <param name="earlier">A schedule of the network before a change, the order of which is tried first; null for none.</param>
+    /// <exception cref="ArgumentException">The network names something it does not contain, or has a figure outside its range; an earlier schedule of another number of activities.</exception>
+    public static Outcome Schedule(Network network, Effort effort, Func<Schedule, long>? preference = null, EarlierSchedule? earlier = null)
     {
         ArgumentNullException.ThrowIfNull(network);
         ArgumentNullException.ThrowIfNull(effort);
+        if (earlier is not null && earlier.Starts.Length != network.Activities.Length)
+        {
+            throw new ArgumentException(
+                FormattableString.Invariant($"An earlier schedule must say of each of the network's {network.Activities.Length} activities when it began, not of {earlier.Starts.Length}."), nameof(earlier));
+        }
+
         if (effort.Passes < 1 || effort.Nodes < 0)
         {
             throw new ArgumentException(FormattableString.Invariant(
@@ -39,7 +46,7 @@ public static class Scheduler
             return Impossible(frame, overload, load.Minute);
         }
 
-        return Search.Run(frame, order, heads, Math.Max(heads.Finish, load.Minute), effort, preference);
+        return Search.Run(frame, order, heads, Math.Max(heads.Finish, load.Minute), effort, preference, earlier);
     }
 
     /// <summary>A minute before which no schedule finishes; the horizon where none does.</summary>

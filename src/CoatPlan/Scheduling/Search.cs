@@ -18,12 +18,21 @@ internal static class Search
     // A contradiction takes longer where there is more to look at; then fewer are worth their time.
     private const int StepsPerNode = 1000;
 
-    public static Outcome Run(Frame frame, GenerationOrder order, Heads heads, int lowerBound, Effort effort, Func<Schedule, long>? preference)
+    public static Outcome Run(Frame frame, GenerationOrder order, Heads heads, int lowerBound, Effort effort, Func<Schedule, long>? preference, EarlierSchedule? earlier)
     {
         var local = new LocalSearch(frame, order, heads, preference);
         var passes = LocalSearch.PassesFor(frame.Count, effort.Passes);
         var share = passes / ShareBefore;
-        passes -= local.TryRules(Math.Min(effort.Passes, Math.Max(passes, LeastRules)));
+        var near = earlier is null ? 0 : local.TryEarlier(earlier);
+        if (local.Best?.Finish <= earlier?.Enough)
+        {
+            return Answer(frame, local, Verdict.Found, lowerBound);
+        }
+
+        // Small changes to what was good before are worth more than other rules.
+        passes -= local.Best is null
+            ? local.TryRules(Math.Min(effort.Passes, Math.Max(passes, LeastRules)))
+            : near + local.TryRules(Math.Min(effort.Passes, LeastRules));
 
         passes -= local.Improve(Math.Min(passes, share), lowerBound);
 
@@ -45,7 +54,7 @@ internal static class Search
         return Answer(
             frame,
             local,
-            local.Best is null ? Verdict.NotFound : local.Best.Finish <= lowerBound ? Verdict.Optimal : Verdict.Found,
+            local.Best is null ? Verdict.NotFound : Verdict.Found,
             lowerBound);
     }
 
@@ -103,7 +112,7 @@ internal static class Search
     private static Outcome Answer(Frame frame, LocalSearch local, Verdict verdict, int lowerBound) => local.Best is { } best
         ? new Outcome
         {
-            Verdict = verdict,
+            Verdict = best.Finish <= lowerBound ? Verdict.Optimal : verdict,
             Schedule = best,
             LowerBound = Math.Min(lowerBound, best.Finish),
             Placed = [.. best.Placements.Select(p => (Placement?)p)],

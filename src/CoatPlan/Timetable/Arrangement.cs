@@ -19,6 +19,9 @@ internal static class Arrangement
     private static readonly Effort Medium = new(200, 0);
     private static readonly Effort Alternative = new(11, 0);
 
+    // After a change: the orders near what was there before, a few others, and some small changes.
+    private static readonly Effort Nearby = new(13, 0);
+
     // Which batches are worth halving looks different after a few passes than after many; both answers are searched in full, and the better one stays.
     private static readonly ImmutableArray<Effort> Trials = [Alternative, new(150, 0)];
 
@@ -33,6 +36,13 @@ internal static class Arrangement
         var searched = improved.OrderBy(Finish).DistinctBy(arranged => Division(arranged.Batches)).ToArray()
             .AsParallel().AsOrdered().Select(arranged => InFull(arranged, place, halve)).ToArray();
         return searched.MinBy(Finish)!;
+    }
+
+    /// <summary>Arranges a job at once after a change, from where it was before; as if there had been no plan before where that leads nowhere.</summary>
+    public static Arranged Near(Baseline baseline, ImmutableArray<Batch> first, Workplace place, Batching batching)
+    {
+        var found = Feasible(baseline.Divided(first, batching.Part), place, batching.Halve, Nearby, baseline);
+        return found.Stopped is null ? found : Arrange(first, place, batching.Halve, SearchDepth.Quick);
     }
 
     /// <summary>Arranges a job once more in other air, with the batches of the air before.</summary>
@@ -59,12 +69,12 @@ internal static class Arrangement
             _ => Alternative,
         };
 
-    private static Arranged Feasible(ImmutableArray<Batch> batches, Workplace place, Func<Batch, ImmutableArray<Batch>> halve, Effort effort)
+    private static Arranged Feasible(ImmutableArray<Batch> batches, Workplace place, Func<Batch, ImmutableArray<Batch>> halve, Effort effort, Baseline? baseline = null)
     {
         while (true)
         {
             var drawn = NetworkDrawing.Draw(batches, place);
-            var outcome = Scheduler.Schedule(drawn.Network, effort, Preference.Of(drawn, place));
+            var outcome = Scheduler.Schedule(drawn.Network, effort, Preference.Of(drawn, place), baseline?.In(drawn, place.Clock, WorthLookingMinutes));
             if (outcome.Schedule is { } schedule)
                 return Arranged.On(batches, drawn, outcome, null) with { Open = drawn, OpenSchedule = schedule };
 

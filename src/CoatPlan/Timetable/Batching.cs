@@ -50,13 +50,16 @@ internal sealed class Batching
         var half = batch.Surfaces.Length / 2;
         return
         [
-            Make(batch.Name + ".a", batch.Station, batch.System, batch.Stays, batch.Surfaces[..half]),
-            Make(batch.Name + ".b", batch.Station, batch.System, batch.Stays, batch.Surfaces[half..]),
+            Part(batch, batch.Name + ".a", batch.Surfaces[..half]),
+            Part(batch, batch.Name + ".b", batch.Surfaces[half..]),
         ];
     }
 
+    /// <summary>Some surfaces of a batch as a batch of their own.</summary>
+    public Batch Part(Batch batch, string name, ImmutableArray<string> ids) => Make(name, batch.Station, batch.System, batch.Stays, ids);
+
     /// <summary>A surface of a batch in a batch of its own, which keeps its name with the surface's id.</summary>
-    public Batch Alone(Batch batch, string surface) => Make(batch.Name + "/" + surface, batch.Station, batch.System, batch.Stays, [surface]);
+    public Batch Alone(Batch batch, string surface) => Part(batch, batch.Name + "/" + surface, [surface]);
 
     /// <summary>Hands-on time of a surface in its batch, opening packages left out.</summary>
     public Duration HandsOn(Batch batch, string surface) =>

@@ -42,7 +42,8 @@ internal static class Timetabling
     /// <param name="air">The air it is done in.</param>
     /// <param name="catalogue">What the trade knows.</param>
     /// <param name="depth">How far to search.</param>
-    internal static Settled Settle(Job job, Sequence sequence, Coats coats, AirAround air, Catalogue catalogue, SearchDepth depth)
+    /// <param name="baseline">How the job was arranged before a change, from which a quick search begins; null for none.</param>
+    internal static Settled Settle(Job job, Sequence sequence, Coats coats, AirAround air, Catalogue catalogue, SearchDepth depth, Baseline? baseline = null)
     {
         var clock = new Clock(job.Start);
         var hours = CrewHours.Of(job.Crew, clock);
@@ -65,14 +66,16 @@ internal static class Timetabling
         var first = batching.Batches(place.Stations);
         place = place with { ClearingMinutes = PurgeTimes.ClearingMinutes(job, first.SelectMany(batch => batch.Coats), catalogue) };
 
-        var (arranged, settled, offs) = WithHeater(first, place, batching, air.Climate, catalogue, depth);
+        var (arranged, settled, offs) = WithHeater(first, place, batching, air.Climate, catalogue, depth, baseline);
         return new Settled(arranged, settled, offs) { Bound = () => depth == SearchDepth.Quick ? FinishBound.OfHands(first, place) : FinishBound.Of(first, batching, place) };
     }
 
     private static (Arranged Arranged, Workplace Place, ImmutableArray<HeaterOff> Offs) WithHeater(
-        ImmutableArray<Batch> first, Workplace place, Batching batching, PlaceClimate climate, Catalogue catalogue, SearchDepth depth)
+        ImmutableArray<Batch> first, Workplace place, Batching batching, PlaceClimate climate, Catalogue catalogue, SearchDepth depth, Baseline? baseline)
     {
-        var arranged = Arrangement.Arrange(first, place, batching.Halve, depth);
+        var arranged = baseline is not null && depth == SearchDepth.Quick
+            ? Arrangement.Near(baseline, first, place, batching)
+            : Arrangement.Arrange(first, place, batching.Halve, depth);
         if (!climate.HasOpenHeater)
             return (arranged, place, []);
 

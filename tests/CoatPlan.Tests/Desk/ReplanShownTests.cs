@@ -50,6 +50,22 @@ public sealed class ReplanShownTests
         desk.Place.ShouldBe(DeskPlace.Sequence);
     }
 
+    [Fact]
+    public void What_a_change_comes_to_is_sketched_from_the_plan_that_was_shown_before_it()
+    {
+        var from = new List<Plan?>();
+        var sketched = new JobDesk(
+            JobFile.Unnamed(Desks.SmallJob),
+            Desks.Quick with { Sketch = (ready, before) => { from.Add(before); return Desks.Quick.Sketch(ready, before); } },
+            static work => work(),
+            static work => work());
+        var shown = sketched.Plan;
+
+        sketched.Type(SurfaceColumn.Area, "80 ft2").ShouldBeTrue();
+
+        from.ShouldBe([null, shown]);
+    }
+
     private void Drain()
     {
         while (background.TryDequeue(out var work))

@@ -1,5 +1,4 @@
 using CoatPlan.App.Desk;
-using CoatPlan.Jobs;
 using CoatPlan.Tests.Plans;
 
 namespace CoatPlan.Tests.Desk;
@@ -13,7 +12,7 @@ public sealed class ReplannerTests
     private readonly List<string> shown = [];
 
     [Fact]
-    public void Only_the_newest_of_the_jobs_that_wait_is_planned()
+    public void Only_the_newest_of_the_plans_that_wait_is_made()
     {
         var replanner = Replanner();
         foreach (var name in new[] { "a", "b", "c", "d" })
@@ -26,7 +25,7 @@ public sealed class ReplannerTests
     }
 
     [Fact]
-    public void An_older_plan_is_never_shown_after_a_newer_job_arrived()
+    public void An_older_plan_is_never_shown_after_a_newer_one_was_asked_for()
     {
         var replanner = Replanner();
         Want(replanner, "old");
@@ -43,16 +42,16 @@ public sealed class ReplannerTests
     public void An_error_of_the_planner_arrives_as_an_answer()
     {
         Exception? seen = null;
-        var replanner = new Replanner(_ => throw new InvalidOperationException("broken"), static work => work(), static work => work());
+        var replanner = new Replanner(static work => work(), static work => work());
 
-        replanner.Want(Job("a"), (_, trouble) => seen = trouble);
+        replanner.Want(() => throw new InvalidOperationException("broken"), (_, trouble) => seen = trouble);
 
         seen.ShouldNotBeNull().Message.ShouldBe("broken");
         replanner.Busy.ShouldBeFalse();
     }
 
     [Fact]
-    public void After_cancelling_nothing_arrives_and_the_next_job_is_planned()
+    public void After_cancelling_nothing_arrives_and_the_next_plan_is_made()
     {
         var replanner = Replanner();
         Want(replanner, "a");
@@ -66,22 +65,13 @@ public sealed class ReplannerTests
         shown.ShouldBe(["b"]);
     }
 
-    private Replanner Replanner() => new(
-        job =>
+    private Replanner Replanner() => new(background.Enqueue, static work => work());
+
+    private void Want(Replanner replanner, string name) => replanner.Want(
+        () =>
         {
-            planned.Add(job.Job.Name);
+            planned.Add(name);
             return CoatPlan.App.PlannedJob.Alone(SamplePlan.Weekend());
         },
-        background.Enqueue,
-        static work => work());
-
-    private void Want(Replanner replanner, string name) => replanner.Want(Job(name), (_, _) => shown.Add(name));
-
-    private static ReadyJob Job(string name) => new(new Job
-    {
-        Name = name,
-        Start = SamplePlan.At(14, 16, 0),
-        Place = new Place { Weather = new HourlyWeather { Path = "" } },
-        Crew = new Crew { People = 1, Hours = [] },
-    }, null!, null, Trade.Standard);
+        (_, _) => shown.Add(name));
 }

@@ -94,7 +94,7 @@ public class ChosenWorkTests
     }
 
     // Between coats with a window that closes and one that opens later, the later one asks for two more steps in place of the work it would add.
-    private static Network WithChoices(Network network)
+    internal static Network WithChoices(Network network)
     {
         var activities = network.Activities.ToList();
         var links = new List<Link>();
