@@ -55,7 +55,7 @@ internal sealed class SprayWork
     public ImmutableArray<ProductDemand> Demand => demand.Value;
 
     /// <summary>Whether the coats of the same job are put on at the same times.</summary>
-    public bool IsFor(ImmutableArray<PlacedCoat> others) => placed.AsSpan().SequenceEqual(others.AsSpan(), AlikeInTime.Comparer);
+    public bool IsFor(ImmutableArray<PlacedCoat> others) => placed.Length == others.Length && placed.Zip(others, (one, other) => one.IsLike(other)).All(alike => alike);
 
     // What the air came to is a fact of the job like any other: cautions may follow from it.
     private static CautionFacts With(CautionFacts facts, ImmutableArray<Warning> warnings) =>
@@ -74,17 +74,4 @@ internal sealed class SprayWork
             Packages = one.Coat.Label.NetMass is { } net ? one.Coat.Mass.Value / net : null,
         }),
     ];
-
-    // Each plan makes its own batches; what is told of them is the same where step, surfaces and times are.
-    private sealed class AlikeInTime : IEqualityComparer<PlacedCoat>
-    {
-        public static readonly AlikeInTime Comparer = new();
-
-        public bool Equals(PlacedCoat? x, PlacedCoat? y) =>
-            x is not null && y is not null && x.Step == y.Step && x.Station == y.Station && x.Start == y.Start && x.End == y.End
-            && x.Coat.Layer == y.Coat.Layer && x.Coat.Coat == y.Coat.Coat && x.Coat.Label.Key == y.Coat.Label.Key
-            && x.Coat.Surfaces.AsSpan().SequenceEqual(y.Coat.Surfaces.AsSpan());
-
-        public int GetHashCode(PlacedCoat obj) => obj.Start.GetHashCode();
-    }
 }

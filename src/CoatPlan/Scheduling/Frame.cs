@@ -25,16 +25,16 @@ internal sealed class Frame
             Links[l] = LinkOf(network.Links[l], activityIndex);
         }
 
-        Incoming = Grouped(Links, l => l.To);
-        Outgoing = Grouped(Links, l => l.From);
+        Incoming = Groups.Of(Count, Links.Length, l => Links[l].To);
+        Outgoing = Groups.Of(Count, Links.Length, l => Links[l].From);
         AskedBy = AskedByOf();
         HasChoices = Array.Exists(Links, l => l.IsChoice);
         ChoicesFrom = [.. Outgoing.Select(links => Array.FindAll(links, l => Links[l].IsChoice))];
 
         Holds = [.. network.Holds.Where(h => h.Amount > 0).Select(h => new FrameHold(
             resourceIndex[h.Resource], h.Amount, activityIndex[h.FromActivity], activityIndex[h.UntilActivity], h.Until))];
-        HoldsFrom = Grouped(Holds, h => h.From);
-        HoldsUntil = Grouped(Holds, h => h.Until);
+        HoldsFrom = Groups.Of(Count, Holds.Length, h => Holds[h].From);
+        HoldsUntil = Groups.Of(Count, Holds.Length, h => Holds[h].Until);
 
         Demands = [.. network.Activities.Select(a => FrameDemand.Of(a, resourceIndex))];
 
@@ -210,29 +210,6 @@ internal sealed class Frame
         }
 
         return askedBy;
-    }
-
-    private int[][] Grouped<T>(T[] items, Func<T, int> activity)
-    {
-        var counts = new int[Count];
-        foreach (var item in items)
-        {
-            counts[activity(item)]++;
-        }
-
-        var groups = new int[Count][];
-        for (var a = 0; a < Count; a++)
-        {
-            groups[a] = counts[a] == 0 ? [] : new int[counts[a]];
-        }
-
-        for (var i = items.Length - 1; i >= 0; i--)
-        {
-            var group = activity(items[i]);
-            groups[group][--counts[group]] = i;
-        }
-
-        return groups;
     }
 
     private static Dictionary<int, int> NumberKinds(Network network)

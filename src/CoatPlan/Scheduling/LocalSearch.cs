@@ -182,16 +182,9 @@ internal sealed class LocalSearch
                 continue;
             }
 
-            var (found, done) = (Candidate.AnyWindow, link.Asked.Where(asked => starts[asked] is not null).ToArray());
-            for (var k = 0; k < link.Windows.Length; k++)
-            {
-                if (link.Asks[k].AsSpan().SequenceEqual(done))
-                {
-                    found = found == Candidate.AnyWindow ? k : Candidate.NoLastResort;
-                }
-            }
-
-            windows[l] = found < 0 ? Candidate.AnyWindow : found;
+            var done = link.Asked.Where(asked => starts[asked] is not null).ToArray();
+            int[] asking = [.. Enumerable.Range(0, link.Windows.Length).Where(k => link.Asks[k].AsSpan().SequenceEqual(done))];
+            windows[l] = asking is [var only] ? only : Candidate.AnyWindow;
         }
 
         return windows;

@@ -46,11 +46,11 @@ internal sealed class RepairFrame
             }
         }
 
-        Incoming = Grouped(Links.Select(link => link.To), _ => true);
-        ClosingTo = Grouped(Links.Select(link => link.To), l => Links[l].Closes);
-        ChoicesTo = Grouped(Links.Select(link => link.To), l => Links[l].Windows > 1);
-        TightFrom = Grouped(Links.Select(link => link.From), l => !Links[l].IsSilent && Links[l].Windows == 1 && Redo[Links[l].From] >= 0 && Links[l].Most[0][0] is { Constant: not null });
-        ClosingFrom = Grouped(Links.Select(link => link.From), l => Links[l].Closes && !IsFact[Links[l].To] && !(Links[l].Most[0][0]?.Constant > SoonMinutes));
+        Incoming = Groups.Of(Count, Links.Length, l => Links[l].To);
+        ClosingTo = Groups.Of(Count, Links.Length, l => Links[l].Closes ? Links[l].To : -1);
+        ChoicesTo = Groups.Of(Count, Links.Length, l => Links[l].Windows > 1 ? Links[l].To : -1);
+        TightFrom = Groups.Of(Count, Links.Length, l => !Links[l].IsSilent && Links[l].Windows == 1 && Redo[Links[l].From] >= 0 && Links[l].Most[0][0] is { Constant: not null } ? Links[l].From : -1);
+        ClosingFrom = Groups.Of(Count, Links.Length, l => Links[l].Closes && !IsFact[Links[l].To] && !(Links[l].Most[0][0]?.Constant > SoonMinutes) ? Links[l].From : -1);
         ChainNext = [.. Enumerable.Range(0, Count).Select(ChainNextOf)];
         MostWindows = Links.Length == 0 ? 0 : Links.Max(link => link.Windows);
 
@@ -169,29 +169,10 @@ internal sealed class RepairFrame
 
     private static bool IsDoneIn(Schedule plan, int activity) => plan.Skipped.IsDefaultOrEmpty || !plan.Skipped[activity];
 
-    private int[][] Grouped(IEnumerable<int> activities, Func<int, bool> isMeant)
-    {
-        var groups = Enumerable.Range(0, Count).Select(_ => new List<int>()).ToArray();
-        foreach (var (activity, l) in activities.Select((activity, l) => (activity, l)))
-        {
-            if (isMeant(l))
-            {
-                groups[activity].Add(l);
-            }
-        }
-
-        return [.. groups.Select(group => group.ToArray())];
-    }
-
     // By start, moments before the work that begins with them; what has the same times is told apart by who waits for whom.
     private int[] OrderOf(Network network, Schedule plan)
     {
-        var sequence = GenerationOrder.Of(new Frame(network)).Sequence;
-        var rank = new int[Count];
-        for (var i = 0; i < Count; i++)
-        {
-            rank[sequence[i]] = i;
-        }
+        var rank = Ranks.InOrder(GenerationOrder.Of(new Frame(network)).Sequence);
 
         return
         [

@@ -54,10 +54,9 @@ internal sealed record FactsDone(ImmutableArray<DoneEntry> Entries, Clock Clock,
 
     private Placement? Placed(ImmutableArray<string> surfaces, int plannedMinutes, Func<DoneEntry, bool> matches)
     {
-        // Asked of everything that is drawn, of which most is still to be done.
-        if (!Entries.Any(matches))
-            return null;
         var found = Entries.Where(matches).ToImmutableArray();
+        if (found.IsEmpty)
+            return null;
         if (!surfaces.All(surface => found.Any(entry => entry.Surfaces.IsEmpty || entry.Surfaces.Contains(surface))))
             return null;
 

@@ -21,4 +21,10 @@ internal sealed record PlacedCoat(string Step, CoatTask Coat, int? Station, Loca
                 .Select(i => new PlacedCoat(nodes[i].Id, nodes[i].Coat!, nodes[i].Station, clock.At(placed[i]!.Value.Start), clock.At(placed[i]!.Value.End))),
         ];
     }
+
+    /// <summary>Whether a coat of another plan of the same job is the same, put on at the same time. Each plan makes its own batches, which are told apart by their surfaces.</summary>
+    public bool IsLike(PlacedCoat other) =>
+        Step == other.Step && Station == other.Station && Start == other.Start && End == other.End
+        && Coat.Layer == other.Coat.Layer && Coat.Coat == other.Coat.Coat && Coat.Label.Key == other.Coat.Label.Key
+        && Coat.Surfaces.AsSpan().SequenceEqual(other.Coat.Surfaces.AsSpan());
 }

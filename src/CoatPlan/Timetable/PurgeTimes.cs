@@ -18,8 +18,8 @@ internal static class PurgeTimes
             return 0;
 
         // What a product gives off grows with its mass.
-        var shareOfLimits = coats.Where(coat => coat.Mass is not null).GroupBy(coat => coat.Label)
-            .Sum(ofOne => MixtureRatio(ofOne.Key, Mass.FromGrams(ofOne.Sum(coat => coat.Mass!.Value.Grams)), room, catalogue));
+        var shareOfLimits = coats.Where(coat => coat.Mass is not null).GroupBy(coat => coat.Label.Key)
+            .Sum(ofOne => MixtureRatio(ofOne.First().Label, Mass.FromGrams(ofOne.Sum(coat => coat.Mass!.Value.Grams)), room, catalogue));
         return shareOfLimits > 1 && PurgeTime.Of(room, shareOfLimits, 1) is { } time ? (int)Math.Ceiling(time.TotalMinutes) : 0;
     }
 

@@ -63,19 +63,7 @@ internal sealed class WorkNetwork(Network network, ImmutableArray<WorkNode> node
         var (leaders, followers) = (new int[links.Length], new int[links.Length]);
         for (var l = 0; l < links.Length; l++)
             (leaders[l], followers[l]) = (IndexOf(links[l].Link.From), IndexOf(links[l].Link.To));
-        return new Ends(leaders, followers, Grouped(leaders), Grouped(followers));
-    }
-
-    // The links of each node, rising.
-    private int[][] Grouped(int[] ofLinks)
-    {
-        var counts = new int[nodes.Length];
-        foreach (var node in ofLinks)
-            counts[node]++;
-        var groups = Array.ConvertAll(counts, count => count == 0 ? [] : new int[count]);
-        for (var l = ofLinks.Length - 1; l >= 0; l--)
-            groups[ofLinks[l]][--counts[ofLinks[l]]] = l;
-        return groups;
+        return new Ends(leaders, followers, Groups.Of(nodes.Length, links.Length, l => leaders[l]), Groups.Of(nodes.Length, links.Length, l => followers[l]));
     }
 
     private static Dictionary<string, int> PlacesOf(ImmutableArray<WorkNode> nodes)

@@ -56,6 +56,5 @@ public class PlansAfterChanges
         yield return first;
     }
 
-    private static ReadyJob? Read(string text, DrawnJob drawn, ReadyJob? before) => JobIntake.Read(
-        text, "drawn.job.yaml", Trade.Standard, _ => drawn.Hours is { } hours ? FileText.Of(hours) : FileText.Unreadable("none is drawn"), before).Ready;
+    private static ReadyJob? Read(string text, DrawnJob drawn, ReadyJob? before) => DrawnPlan.Read(text, drawn.Hours, before).Ready;
 }

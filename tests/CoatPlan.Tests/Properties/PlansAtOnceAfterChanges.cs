@@ -13,7 +13,7 @@ public class PlansAtOnceAfterChanges
         var changed = 0;
         foreach (var (seed, drawn) in Draws.Jobs(Jobs))
         {
-            if (Read(drawn.Text(), drawn.Hours) is not { } job)
+            if (DrawnPlan.Read(drawn.Text(), drawn.Hours).Ready is not { } job)
             {
                 continue;
             }
@@ -21,7 +21,7 @@ public class PlansAtOnceAfterChanges
             var before = Planner.Plan(job, seed % 20 == 0 ? SearchDepth.Full : SearchDepth.Quick);
             foreach (string text in Changes(drawn, before))
             {
-                if (Read(text, drawn.Hours) is not { } after)
+                if (DrawnPlan.Read(text, drawn.Hours).Ready is not { } after)
                 {
                     continue;
                 }
@@ -40,9 +40,9 @@ public class PlansAtOnceAfterChanges
     public void A_step_that_is_done_as_planned_leaves_the_rest_of_an_example_where_it_was(string file)
     {
         string text = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "presets", "jobs", file));
-        var before = Planner.Plan(Read(text, null)!);
+        var before = Planner.Plan(DrawnPlan.Read(text, null).Ready!);
 
-        var after = Planner.Replan(Read(HalfDone.Text(text, before, 0.1)!, null)!, before);
+        var after = Planner.Replan(DrawnPlan.Read(HalfDone.Text(text, before, 0.1)!, null).Ready!, before);
 
         after.Steps.ShouldContain(step => step.Done);
         after.Finish.ShouldBe(before.Finish);
@@ -61,7 +61,4 @@ public class PlansAtOnceAfterChanges
 
         yield return drawn.Text();
     }
-
-    private static ReadyJob? Read(string text, string? hours) =>
-        JobIntake.Read(text, "drawn.job.yaml", Trade.Standard, _ => hours is null ? FileText.Unreadable("none is drawn") : FileText.Of(hours)).Ready;
 }
