@@ -174,7 +174,7 @@ internal static class PlanText
         if (step.Passes is { } passes)
         {
             var units = page.Style.Units;
-            page.Text(StepIndent, $"passes {Written.Length(passes.FanM, units)} wide, {Written.Length(passes.SpacingM, units)} apart, nozzle {Written.Length(passes.DistanceM, units)} off");
+            page.Text(StepIndent, $"passes {Written.ByHand(passes.FanM, units)} wide, {Written.ByHand(passes.SpacingM, units)} apart, nozzle {Written.ByHand(passes.DistanceM, units)} off");
         }
 
         if (step.LastSafeStart is { } last)

@@ -30,6 +30,11 @@ public static class Written
     /// <param name="units">The job's units.</param>
     public static string Length(double metres, PrintUnits units) => Format(units).Length(UnitsNet.Length.FromMeters(metres));
 
+    /// <summary>A length that a moving hand keeps.</summary>
+    /// <param name="metres">Metres.</param>
+    /// <param name="units">The job's units.</param>
+    public static string ByHand(double metres, PrintUnits units) => Format(units).ByHand(UnitsNet.Length.FromMeters(metres));
+
     /// <summary>A volume of paint.</summary>
     /// <param name="millilitres">Millilitres.</param>
     /// <param name="units">The job's units.</param>

@@ -70,6 +70,10 @@ public sealed record PlanWords(Plan Plan)
     /// <summary>A length in m, in the plan's units.</summary>
     public string Length(double metres) => Format.Length(UnitsNet.Length.FromMeters(metres));
 
+    /// <summary>A length that a moving hand keeps.</summary>
+    /// <param name="metres">Metres.</param>
+    public string ByHand(double metres) => Format.ByHand(UnitsNet.Length.FromMeters(metres));
+
     /// <summary>An air flow in m³/min, in the plan's units.</summary>
     public string Flow(double cubicMetresPerMinute) => Format.Flow(VolumeFlow.FromCubicMetersPerMinute(cubicMetresPerMinute));
 

@@ -70,7 +70,7 @@ public static class WorkSheet
     {
         yield return $"Hands-on {PlanWords.Minutes(step.HandsMin)}. {WhyLine.Of(step.Why)}";
         if (step.Passes is { } passes)
-            yield return $"Passes {words.Length(passes.FanM)} wide, {words.Length(passes.SpacingM)} apart, nozzle {words.Length(passes.DistanceM)} off.";
+            yield return $"Passes {words.ByHand(passes.FanM)} wide, {words.ByHand(passes.SpacingM)} apart, nozzle {words.ByHand(passes.DistanceM)} off.";
         foreach (var wait in step.After.Where(wait => wait.LeastMin > 0))
         {
             var title = plan.Steps.FirstOrDefault(other => other.Id == wait.Step)?.Title ?? wait.Step;

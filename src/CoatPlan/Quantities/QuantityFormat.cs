@@ -35,6 +35,15 @@ public sealed class QuantityFormat
         return Math.Abs(length.Feet) < 3 ? $"{Digits(length.Inches)} in" : $"{Digits(length.Feet)} ft";
     }
 
+    /// <summary>A length that a moving hand keeps, e.g. <c>11 in</c> or <c>280 mm</c>: to half an inch or to 5 mm; below 1 in as any length.</summary>
+    /// <param name="length">The length.</param>
+    public string ByHand(Length length)
+    {
+        var step = metric ? UnitsNet.Length.FromMillimeters(5) : UnitsNet.Length.FromInches(0.5);
+        var kept = length.Inches < 1 ? length : step * Math.Round(length / step, MidpointRounding.AwayFromZero);
+        return Length(kept);
+    }
+
     /// <summary>The thickness of a film in mil or µm, e.g. <c>1.5 mil</c>.</summary>
     /// <param name="thickness">The thickness.</param>
     public string Film(Length thickness) => metric ? $"{Digits(thickness.Micrometers)} µm" : $"{Digits(thickness.Mils)} mil";

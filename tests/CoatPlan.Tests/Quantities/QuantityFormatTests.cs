@@ -48,6 +48,18 @@ public sealed class QuantityFormatTests
         QuantityFormat.Ratio(Ratio.FromPercent(10)).ShouldBe("10 %");
     }
 
+    [Theory]
+    [InlineData(11, "11 in", "280 mm")]
+    [InlineData(4, "4 in", "100 mm")]
+    [InlineData(2, "2 in", "50 mm")]
+    [InlineData(11.7, "11.5 in", "295 mm")]
+    [InlineData(0.31, "0.31 in", "7.87 mm")]
+    public void What_a_hand_keeps_is_no_finer_than_a_hand(double inches, string us, string metric)
+    {
+        QuantityFormat.Us.ByHand(Length.FromInches(inches)).ShouldBe(us);
+        QuantityFormat.Metric.ByHand(Length.FromInches(inches)).ShouldBe(metric);
+    }
+
     [Fact]
     public void What_is_written_can_be_read_again()
     {
