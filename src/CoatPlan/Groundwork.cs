@@ -52,7 +52,7 @@ internal sealed class Groundwork
         if (latest.Work is { } known && known.IsFor(placed))
             return known;
 
-        var work = new SprayWork(job, labels, trade, Prepared.Coats, facts.Value, placed);
+        var work = new SprayWork(job, labels, trade, Prepared, facts.Value, placed);
         latest.Work = work;
         return work;
     }

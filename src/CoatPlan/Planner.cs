@@ -74,7 +74,7 @@ public static class Planner
         var weighed = WeighedCan.Of(job, coats);
         var dated = Timetabling.Date(settled);
         var impasse = arranged.Depth == SearchDepth.Full && !dated.Reasons.IsEmpty ? JobImpasse.Of(ready, sequence, coats, settled) : null;
-        var consumables = Consumables.Of(job, surfaces, OperationsAtOneStation(dated), coats, sprayed.Coats, catalogue);
+        var consumables = sprayed.Besides(OperationsAtOneStation(dated));
         var supplies = PaintSupplies.Of(sprayed.Demand, job.Have);
         var quote = QuoteCount.Of(job, HandsOnHours.Of(dated, coats), supplies, consumables, coats, catalogue.Figures);
         var air = sprayed.Air;
@@ -157,6 +157,10 @@ public static class Planner
             ]
             : [];
 
+    // In the order of the work on a part, whenever it is done: what is used up, and the words that say for what, then stay when steps move.
     private static ImmutableArray<Operation> OperationsAtOneStation(DatedJob dated) =>
-        [.. dated.Steps.Where(step => step.Station is null or 1).Select(step => step.Operation).OfType<Operation>()];
+    [
+        .. dated.Steps.Where(step => step.Station is null or 1).Select(step => step.Operation).OfType<Operation>()
+            .OrderBy(operation => operation.Stage).ThenBy(operation => operation.Order).ThenBy(operation => operation.Id, StringComparer.Ordinal),
+    ];
 }

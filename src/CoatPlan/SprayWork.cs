@@ -4,8 +4,10 @@ using CoatPlan.Jobs;
 using CoatPlan.Paint;
 using CoatPlan.Prep;
 using CoatPlan.Presets;
+using CoatPlan.Supplies;
 using CoatPlan.Timetable;
 using CoatPlan.Vapour;
+using Operation = CoatPlan.Prep.Operation;
 
 namespace CoatPlan;
 
@@ -19,24 +21,27 @@ internal sealed class SprayWork
     private readonly Lazy<ImmutableArray<ProductDemand>> demand;
     private readonly Lazy<ImmutableArray<Warning>> warnings;
     private readonly Lazy<ImmutableArray<Caution>> cautions;
+    private readonly Func<ImmutableArray<Operation>, ImmutableArray<ConsumableNeed>> count;
+    private Counted? latest;
 
     /// <summary>Begins to work it out.</summary>
     /// <param name="job">The job.</param>
     /// <param name="labels">The labels of its products.</param>
     /// <param name="trade">What the trade knows.</param>
-    /// <param name="coats">Its coats.</param>
+    /// <param name="prepared">Its surfaces and coats.</param>
     /// <param name="facts">What cautions may follow from, but for what the air comes to.</param>
     /// <param name="placed">When the coats are put on.</param>
-    public SprayWork(Job job, Labels labels, Trade trade, Coats coats, CautionFacts facts, ImmutableArray<PlacedCoat> placed)
+    public SprayWork(Job job, Labels labels, Trade trade, PreparedJob prepared, CautionFacts facts, ImmutableArray<PlacedCoat> placed)
     {
         this.placed = placed;
         var figures = trade.Catalogue.Figures;
         Coats = [.. placed.Select(one => new SprayedCoat(one.Coat.Label.Key, one.Coat.Layer, one.Coat.Coat, one.Coat.Surfaces, one.Station ?? 1, one.Start, one.End))];
         // The air is followed aside, while the steps are dated and packages counted.
         air = Task.Run(() => WorkAir.Of(job.Place, Releases(placed, figures), figures));
-        demand = new(() => PaintDemand.Count(job, coats, Coats, labels, figures));
+        demand = new(() => PaintDemand.Count(job, prepared.Coats, Coats, labels, figures));
         warnings = new(() => AirWarnings.Of(Air, figures, job.UnitFormat, key => labels[key].Name, step => Titles.Of(placed.First(one => one.Step == step).Coat)));
         cautions = new(() => CautionsFor.Job(With(facts, Warnings), trade.Cautions));
+        count = operations => Consumables.Of(job, prepared.Surfaces, operations, prepared.Coats, Coats, trade.Catalogue);
     }
 
     /// <summary>The coats as they are put on.</summary>
@@ -53,6 +58,18 @@ internal sealed class SprayWork
 
     /// <summary>The packages of each product.</summary>
     public ImmutableArray<ProductDemand> Demand => demand.Value;
+
+    /// <summary>What is used up besides paint. It is counted again only where something else is done around the coats than in the plan before.</summary>
+    /// <param name="operations">What is done around them at one station, repeats included.</param>
+    public ImmutableArray<ConsumableNeed> Besides(ImmutableArray<Operation> operations)
+    {
+        if (latest is { } known && known.Operations.AsSpan().SequenceEqual(operations.AsSpan(), ReferenceEqualityComparer.Instance))
+            return known.Needs;
+
+        var counted = new Counted(operations, count(operations));
+        latest = counted;
+        return counted.Needs;
+    }
 
     /// <summary>Whether the coats of the same job are put on at the same times.</summary>
     public bool IsFor(ImmutableArray<PlacedCoat> others) => placed.Length == others.Length && placed.Zip(others, (one, other) => one.IsLike(other)).All(alike => alike);
@@ -74,4 +91,6 @@ internal sealed class SprayWork
             Packages = one.Coat.Label.NetMass is { } net ? one.Coat.Mass.Value / net : null,
         }),
     ];
+
+    private sealed record Counted(ImmutableArray<Operation> Operations, ImmutableArray<ConsumableNeed> Needs);
 }

@@ -10,7 +10,8 @@ internal sealed class Frame
     public Frame(Network network)
     {
         ArgumentNullException.ThrowIfNull(network);
-        var (activityIndex, resourceIndex) = NetworkChecks.Require(network);
+        var names = new NetworkNames(network);
+        NetworkChecks.Require(network);
         network = Remembered.In(network);
         this.network = network;
 
@@ -22,7 +23,7 @@ internal sealed class Frame
         Links = new FrameLink[network.Links.Length];
         for (var l = 0; l < Links.Length; l++)
         {
-            Links[l] = LinkOf(network.Links[l], activityIndex);
+            Links[l] = LinkOf(network.Links[l], names);
         }
 
         Incoming = Groups.Of(Count, Links.Length, l => Links[l].To);
@@ -31,12 +32,12 @@ internal sealed class Frame
         HasChoices = Array.Exists(Links, l => l.IsChoice);
         ChoicesFrom = [.. Outgoing.Select(links => Array.FindAll(links, l => Links[l].IsChoice))];
 
-        Holds = [.. network.Holds.Where(h => h.Amount > 0).Select(h => new FrameHold(
-            resourceIndex[h.Resource], h.Amount, activityIndex[h.FromActivity], activityIndex[h.UntilActivity], h.Until))];
+        Holds = [.. network.Holds.Select(h => new FrameHold(
+            names.Resource(h.Resource), h.Amount, names.Activity(h.FromActivity), names.Activity(h.UntilActivity), h.Until)).Where(h => h.Amount > 0)];
         HoldsFrom = Groups.Of(Count, Holds.Length, h => Holds[h].From);
         HoldsUntil = Groups.Of(Count, Holds.Length, h => Holds[h].Until);
 
-        Demands = [.. network.Activities.Select(a => FrameDemand.Of(a, resourceIndex))];
+        Demands = [.. network.Activities.Select(a => FrameDemand.Of(a, names))];
 
         Kinds = NumberKinds(network);
         IsFixed = [.. network.Activities.Select(a => a.Fixed is not null)];
@@ -182,18 +183,18 @@ internal sealed class Frame
         return added;
     }
 
-    private static FrameLink LinkOf(Link link, Dictionary<string, int> index)
+    private static FrameLink LinkOf(Link link, NetworkNames names)
     {
         // A frame only reads what is in the array.
         var windows = ImmutableCollectionsMarshal.AsArray(link.Windows)!;
-        var plain = new FrameLink(index[link.From], index[link.To], windows);
+        var plain = new FrameLink(names.Activity(link.From), names.Activity(link.To), windows);
         return link.Unless.IsEmpty && Array.TrueForAll(windows, w => w.Asks.IsEmpty)
             ? plain
             : plain with
             {
-                Asks = [.. link.Windows.Select(w => w.Asks.Select(id => index[id]).Order().ToArray())],
-                Asked = [.. link.Windows.SelectMany(w => w.Asks).Distinct().Select(id => index[id]).Order()],
-                Unless = [.. link.Unless.Select(id => index[id])],
+                Asks = [.. link.Windows.Select(w => w.Asks.Select(names.Activity).Order().ToArray())],
+                Asked = [.. link.Windows.SelectMany(w => w.Asks).Distinct().Select(names.Activity).Order()],
+                Unless = [.. link.Unless.Select(names.Activity)],
             };
     }
 

@@ -5,13 +5,13 @@ internal readonly record struct FrameDemand(int Resource, int Amount)
 {
     /// <summary>What an activity demands of each resource, those of which it demands nothing left out.</summary>
     /// <param name="activity">The activity.</param>
-    /// <param name="resources">For each resource its place in the network.</param>
-    public static FrameDemand[] Of(Activity activity, Dictionary<string, int> resources)
+    /// <param name="names">The names of its network.</param>
+    public static FrameDemand[] Of(Activity activity, NetworkNames names)
     {
         var demands = new List<FrameDemand>(activity.Demands.Length);
         foreach (var demand in activity.Demands)
         {
-            var resource = resources[demand.Resource];
+            var resource = names.Resource(demand.Resource);
             var at = demands.FindIndex(d => d.Resource == resource);
             if (at >= 0)
             {

@@ -1,23 +1,19 @@
 namespace CoatPlan.Scheduling;
 
-/// <summary>What a caller must get right before a network can be scheduled.</summary>
+/// <summary>What a caller must get right before a network can be scheduled, besides its names; see <see cref="NetworkNames"/>.</summary>
 internal static class NetworkChecks
 {
     /// <summary>The longest horizon: twenty years of minutes, so that sums of waits stay far from the limits of a whole number.</summary>
     public const int LongestHorizon = 20 * 366 * 24 * 60;
 
-    /// <summary>Throws when a name is unknown or given twice, or a figure is outside its range.</summary>
-    /// <returns>For each activity and each resource, its place in the network.</returns>
+    /// <summary>Throws when a figure is outside its range, or an activity is asked for where it may not be.</summary>
     /// <exception cref="ArgumentException">Names the value and the range.</exception>
-    public static (Dictionary<string, int> Activities, Dictionary<string, int> Resources) Require(Network network)
+    public static void Require(Network network)
     {
         if (network.Horizon is <= 0 or > LongestHorizon)
         {
             throw Wrong($"A horizon must lie between 1 and {LongestHorizon}, not {network.Horizon}.");
         }
-
-        var resources = Names("resource", network.Resources.Select(r => r.Name));
-        var activities = Names("activity", network.Activities.Select(a => a.Id));
 
         foreach (var resource in network.Resources)
         {
@@ -29,7 +25,6 @@ internal static class NetworkChecks
             NotNegative("The work of", activity.Id, activity.Work);
             foreach (var demand in activity.Demands)
             {
-                Known("resource", resources, demand.Resource);
                 NotNegative("A demand of", activity.Id, demand.Amount);
             }
 
@@ -43,8 +38,6 @@ internal static class NetworkChecks
         for (var l = 0; l < network.Links.Length; l++)
         {
             var link = network.Links[l];
-            Known("activity", activities, link.From);
-            Known("activity", activities, link.To);
             if (link.Windows.IsDefaultOrEmpty)
             {
                 throw Wrong($"The link from {link.From} to {link.To} must have at least one window.");
@@ -55,7 +48,6 @@ internal static class NetworkChecks
                 NotNegative("Work added by a link to", link.To, window.AddedWork);
                 foreach (var id in window.Asks)
                 {
-                    Known("activity", activities, id);
                     if (id == link.From || id == link.To || (askedBy.TryGetValue(id, out var other) && other != l))
                     {
                         throw Wrong($"The activity {id} may be asked for by windows of one link only, and not by a link of its own.");
@@ -64,45 +56,16 @@ internal static class NetworkChecks
                     askedBy[id] = l;
                 }
             }
-
-            foreach (var id in link.Unless)
-            {
-                Known("activity", activities, id);
-            }
         }
 
         foreach (var hold in network.Holds)
         {
-            Known("resource", resources, hold.Resource);
-            Known("activity", activities, hold.FromActivity);
-            Known("activity", activities, hold.UntilActivity);
             NotNegative("A hold of", hold.Resource, hold.Amount);
         }
-
-        return (activities, resources);
     }
 
-    private static Dictionary<string, int> Names(string sort, IEnumerable<string> names)
-    {
-        var index = new Dictionary<string, int>(StringComparer.Ordinal);
-        foreach (var name in names)
-        {
-            if (!index.TryAdd(name, index.Count))
-            {
-                throw Wrong($"Each {sort} must have its own name; {name} is given twice.");
-            }
-        }
-
-        return index;
-    }
-
-    private static void Known(string sort, Dictionary<string, int> names, string name)
-    {
-        if (!names.ContainsKey(name))
-        {
-            throw Wrong($"The {sort} {name} is not one of the network's {names.Count}.");
-        }
-    }
+    /// <summary>What is thrown of a network that was drawn up wrongly.</summary>
+    public static ArgumentException Wrong(FormattableString message) => new(FormattableString.Invariant(message));
 
     private static void NotNegative(string what, string name, int value)
     {
@@ -111,6 +74,4 @@ internal static class NetworkChecks
             throw Wrong($"{what} {name} must be 0 or more, not {value}.");
         }
     }
-
-    private static ArgumentException Wrong(FormattableString message) => new(FormattableString.Invariant(message));
 }

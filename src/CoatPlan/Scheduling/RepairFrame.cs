@@ -34,8 +34,8 @@ internal sealed class RepairFrame
         NextStart = [.. network.Activities.Select(a => a.NextStart is { } rule ? new Recent(t => rule(t) ?? Repair.Never) : null)];
         LongestOpening = [.. network.Activities.Select(a => a.Hours is { } hours ? hours.Openings.Select(o => o.Closes - o.Opens).DefaultIfEmpty(0).Max() : int.MaxValue)];
 
-        var index = Activities.Select((a, i) => (a.Id, i)).ToDictionary(pair => pair.Id, pair => pair.i, StringComparer.Ordinal);
-        Links = [.. Enumerable.Range(0, network.Links.Length).Select(l => LinkOf(paces, l, index, plan, recent))];
+        var names = new NetworkNames(network);
+        Links = [.. Enumerable.Range(0, network.Links.Length).Select(l => LinkOf(paces, l, names, plan, recent))];
         AskedBy = new int[Count];
         Array.Fill(AskedBy, -1);
         for (var l = 0; l < Links.Length; l++)
@@ -54,11 +54,10 @@ internal sealed class RepairFrame
         ChainNext = [.. Enumerable.Range(0, Count).Select(ChainNextOf)];
         MostWindows = Links.Length == 0 ? 0 : Links.Max(link => link.Windows);
 
-        var resources = network.Resources.Select((r, i) => (r.Name, i)).ToDictionary(pair => pair.Name, pair => pair.i, StringComparer.Ordinal);
         Capacity = [.. network.Resources.Select(r => r.Capacity)];
-        Demands = [.. network.Activities.Select(a => FrameDemand.Of(a, resources))];
+        Demands = [.. network.Activities.Select(a => FrameDemand.Of(a, names))];
         var holds = network.Holds.Select((hold, h) => new RepairHold(
-            resources[hold.Resource], hold.Amount, index[hold.FromActivity], index[hold.UntilActivity],
+            names.Resource(hold.Resource), hold.Amount, names.Activity(hold.FromActivity), names.Activity(hold.UntilActivity),
             [.. paces.Select(pace => recent.Of(pace.Holds[h].Until))])).Where(hold => hold.Amount > 0).ToArray();
         HoldsFrom = [.. Enumerable.Range(0, Count).Select(i => holds.Where(hold => hold.From == i).ToArray())];
         HoldsUntil = [.. Enumerable.Range(0, Count).Select(i => holds.Where(hold => hold.Until == i).ToArray())];
@@ -147,22 +146,22 @@ internal sealed class RepairFrame
         return -1;
     }
 
-    private static RepairLink LinkOf(ImmutableArray<Network> paces, int l, Dictionary<string, int> index, Schedule plan, RecentAnswers recent)
+    private static RepairLink LinkOf(ImmutableArray<Network> paces, int l, NetworkNames names, Schedule plan, RecentAnswers recent)
     {
         var link = paces[0].Links[l];
-        var asks = link.Windows.Select(w => w.Asks.Select(id => index[id]).Order().ToArray()).ToArray();
+        var asks = link.Windows.Select(w => w.Asks.Select(names.Activity).Order().ToArray()).ToArray();
         return new RepairLink
         {
-            From = index[link.From],
-            To = index[link.To],
+            From = names.Activity(link.From),
+            To = names.Activity(link.To),
             Least = [.. paces.Select(pace => pace.Links[l].Windows.Select(w => new RepairWait(w.Least, recent)).ToArray())],
             Most = [.. paces.Select(pace => pace.Links[l].Windows.Select(w => w.Most is { } most ? new RepairWait(most, recent) : (RepairWait?)null).ToArray())],
             AddedWork = [.. link.Windows.Select(w => w.AddedWork)],
             Asks = asks,
             Asked = [.. asks.SelectMany(asked => asked).Distinct().Order()],
-            Unless = [.. link.Unless.Select(id => index[id])],
+            Unless = [.. link.Unless.Select(names.Activity)],
             Planned = Math.Max(0, plan.WindowInUse[l]),
-            IsSilent = plan.WindowInUse[l] < 0 && IsDoneIn(plan, index[link.From]) && IsDoneIn(plan, index[link.To]),
+            IsSilent = plan.WindowInUse[l] < 0 && IsDoneIn(plan, names.Activity(link.From)) && IsDoneIn(plan, names.Activity(link.To)),
             Closes = link.Windows.Any(w => w.Most is not null),
         };
     }

@@ -66,7 +66,7 @@ internal static class FinishBound
         var wholeJob = place.Sequence.WholeJob
             .Where(operation => !place.Done.IsPast(operation) && place.Done.Of(operation.Word, operation.Surfaces, 1) is null)
             .Sum(operation => operation.Hands.TotalMinutes * operation.People);
-        var undone = place.Done.Entries.IsEmpty ? batches : [];
+        var undone = place.Done.IsEmpty ? batches : [];
         var minutes = place.Stations.Max(station =>
             (wholeJob + undone.Where(batch => batch.Station == station).Sum(batch => HandsOn(batch))) / place.Job.Crew.People);
         return minutes < 1 ? 0 : place.Hours.NextFit(place.Done.Release, (int)minutes, breakable: true)?.End ?? Clock.Horizon;

@@ -102,6 +102,7 @@ internal sealed partial class PlanPhrases
         _ when name.EndsWith("M3", StringComparison.Ordinal) => [words.Room(number)],
         _ when name.EndsWith("Ml", StringComparison.Ordinal) => [words.Liquid(number)],
         _ when name.EndsWith('C') || name.EndsWith("CLow", StringComparison.Ordinal) => [words.Temperature(number), $"{words.Degrees(number)} to"],
+        nameof(PlanPasses.FanM) or nameof(PlanPasses.SpacingM) or nameof(PlanPasses.DistanceM) => [words.ByHand(number)],
         _ when name.EndsWith('M') => [words.Length(number)],
         _ when name.EndsWith("Ratio", StringComparison.Ordinal) || name.StartsWith("Humidity", StringComparison.Ordinal) => [PlanWords.Percent(number)],
         "H" or "LabourH" => [$"{QuantityFormat.Decimals(number, 2)} h"],
