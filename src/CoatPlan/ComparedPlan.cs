@@ -17,6 +17,9 @@ public sealed record ComparedPlan
     /// <summary>When the last film reaches service; null where a coat could not be placed.</summary>
     public LocalDateTime? InService { get; init; }
 
+    /// <summary>Whether every coat could be placed.</summary>
+    public bool IsWhole => InService is not null;
+
     /// <summary>Whether the plan meets everything that was asked.</summary>
     public required bool Meets { get; init; }
 

@@ -97,6 +97,9 @@ public sealed record Plan
     /// <summary>The air of the work place hour by hour, from the start to the finish; empty where nothing could be placed.</summary>
     public ImmutableArray<PlanAirAt> AirHours { get; init; } = [];
 
+    /// <summary>Whether every coat could be placed; where not, <see cref="Finish"/>, the air, the hours and the quote are those of the part that could.</summary>
+    public bool IsWhole => InService is not null;
+
     /// <summary>Whether the plan meets everything that was asked.</summary>
     public bool MeetsWhatWasAsked => Reasons.IsEmpty;
 }

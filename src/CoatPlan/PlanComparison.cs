@@ -5,8 +5,8 @@ namespace CoatPlan;
 /// <param name="Second">What the second comes to.</param>
 public sealed record PlanComparison(ComparedPlan First, ComparedPlan Second)
 {
-    /// <summary>Minutes by which the second finishes later, below 0 where it is earlier; null where one of them has no finish.</summary>
-    public long? FinishMovesMin => First.Finish is { } first && Second.Finish is { } second ? Period.Between(first, second, PeriodUnits.Minutes).Minutes : null;
+    /// <summary>Minutes by which the second finishes later, below 0 where it is earlier; null where one of them could not be placed in full.</summary>
+    public long? FinishMovesMin => First is { IsWhole: true, Finish: { } first } && Second is { IsWhole: true, Finish: { } second } ? Period.Between(first, second, PeriodUnits.Minutes).Minutes : null;
 
     /// <summary>How many cans more the second needs.</summary>
     public int MoreCans => Second.Cans - First.Cans;

@@ -78,7 +78,7 @@ public static class Planner
         var supplies = PaintSupplies.Of(sprayed.Demand, job.Have);
         var quote = QuoteCount.Of(job, HandsOnHours.Of(dated, coats), supplies, consumables, coats, catalogue.Figures);
         var air = sprayed.Air;
-        var respirator = RespiratorChoice.For(air, Hazards(dated, sequence), catalogue);
+        var respirator = RespiratorChoice.For(air, Hazards(dated, sequence, coats), catalogue);
 
         var plan = new Plan
         {
@@ -99,7 +99,7 @@ public static class Planner
             Consumables = PlanSupplies.Of(consumables),
             Layers = PlanLayers.Of(coats),
             Weighed = PlanLayers.Of(weighed),
-            Air = PlanAirs.Of(job, air, respirator),
+            Air = PlanAirs.Of(job, air, respirator, dated.InService is not null),
             Respirator = new PlanRespirator(respirator.Kind, respirator.Why) { Factor = respirator.Factor, CartridgeH = respirator.CartridgeLife?.TotalHours },
             Cautions = PlanCautions.Of(sprayed.Cautions),
             Warnings = PlanWarnings.Of([.. sequence.Warnings, .. coats.Warnings, .. WeighedCan.Warnings(weighed, labels), .. sprayed.Warnings, .. PaintSupplies.Warnings(job.Have, labels), .. Consumables.Warnings(job, catalogue), .. Deadline(dated, ready)]),
@@ -134,10 +134,11 @@ public static class Planner
         });
     }
 
-    private static BreathingHazards Hazards(DatedJob dated, Sequence sequence) => new()
+    // What could not be placed will be breathed too, once it is done.
+    private static BreathingHazards Hazards(DatedJob dated, Sequence sequence, Coats coats) => new()
     {
-        Products = [.. dated.Steps.Select(step => step.Label).OfType<Label>().DistinctBy(label => label.Key)],
-        Sprays = dated.Steps.Any(step => step.Sprays),
+        Products = [.. dated.Steps.Select(step => step.Label).OfType<Label>().Concat(coats.All.Select(coat => coat.On.Label)).DistinctBy(label => label.Key)],
+        Sprays = coats.All.Any(coat => coat.On.Label.Method.Kind != ApplicationMethod.Brush),
         MakesDust = dated.Steps.Any(step => step.MakesDust),
         Humidity = dated.Steps.Where(step => step.Sprays).Select(step => step.Conditions.Humidity).DefaultIfEmpty(UnitsNet.Ratio.FromPercent(50)).Max(),
         MayHoldLead = sequence.Warnings.Any(warning => warning.Code == "lead-suspected"),

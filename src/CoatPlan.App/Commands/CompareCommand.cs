@@ -80,7 +80,7 @@ internal static class CompareCommand
         var (first, second) = (comparison.First, comparison.Second);
         page.Title(first.Job == second.Job ? first.Job : $"{first.Job} and {second.Job}");
         page.Columns("", first.Name, second.Name);
-        Row("Finish", plan => Moment(plan.Finish));
+        Row("Finish", plan => Moment(plan.IsWhole ? plan.Finish : null));
         Row("In service", plan => Moment(plan.InService));
         Row("Asked", plan => plan.Meets ? "met" : "not met");
         Row("Hands-on", plan => $"{Written.Minutes(Math.Round(plan.HandsH * 60))} on {Written.Count(plan.Days, "day", "days")}");
@@ -97,7 +97,7 @@ internal static class CompareCommand
         page.Heading("The second against the first");
         page.Bullet("-", comparison.FinishMovesMin switch
         {
-            null => "One of them has no finish.",
+            null => "One of them could not be placed in full.",
             0 => "Finishes at the same minute.",
             > 0 and var later => $"Finishes {Written.Minutes(later)} later.",
             var earlier => $"Finishes {Written.Minutes(-earlier.Value)} earlier.",
@@ -116,7 +116,7 @@ internal static class CompareCommand
         void Row(string label, Func<ComparedPlan, string> say) => page.Columns(label, say(first), say(second));
     }
 
-    private static string Moment(LocalDateTime? at) => at is { } known ? Clock.Moment(known) : "could not be placed";
+    private static string Moment(LocalDateTime? at) => at is { } known ? Clock.Moment(known) : "could not be placed in full";
 
     private static string Times(double? ratio) => ratio is { } known ? $"{Written.Number(known, 2)} times the limit" : "none";
 }

@@ -38,16 +38,16 @@ internal static class PlanText
     {
         var style = page.Style;
         page.Title(plan.Job);
-        page.Field("Finish", plan.Finish is { } finish ? $"{Clock.Moment(finish)}{Asked(plan, finish)}" : "nothing could be placed");
+        page.Field("Finish", plan.Finish is { } finish ? plan.IsWhole ? $"{Clock.Moment(finish)}{Asked(plan, finish)}" : $"none; the part that could be placed ends {Clock.Moment(finish)}" : "nothing could be placed");
         if (plan.InService is { } inService)
             page.Field("In service", Clock.Moment(inService));
-        if (plan.LowerBound is { } bound)
+        if (plan is { IsWhole: true, LowerBound: { } bound })
             page.Field("Not before", $"{Clock.Moment(bound)}; no plan can finish earlier");
         if (!plan.Steps.IsEmpty)
             page.Field("Hands-on", $"{Written.Minutes(plan.Steps.Sum(step => step.HandsMin * step.People))} of work over {Written.Count(DaysOf(plan).Count, "day", "days")}");
         page.Field("Cans", $"{plan.Supplies.Sum(supply => supply.Cans)}, of which {plan.Supplies.Sum(supply => supply.Buy)} to buy{PriceOf(plan, style)}");
         if (plan.Quote is { } quote)
-            page.Field("Quote", $"{Written.Money(quote.Total, quote.Currency)} ({Written.Money(quote.Low, quote.Currency)} to {Written.Money(quote.High, quote.Currency)})");
+            page.Field("Quote", $"{Written.Money(quote.Total, quote.Currency)} ({Written.Money(quote.Low, quote.Currency)} to {Written.Money(quote.High, quote.Currency)}){(plan.IsWhole ? "" : "; for the part that could be placed")}");
         page.Field("Respirator", plan.Respirator.Kind);
         page.Field("Warnings", plan.Warnings.IsEmpty ? "none" : plan.Warnings.Length.ToString(CultureInfo.InvariantCulture));
     }

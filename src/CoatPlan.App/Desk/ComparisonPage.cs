@@ -17,7 +17,7 @@ internal static class ComparisonPage
         var lines = ImmutableArray.CreateBuilder<PageLine>();
         var (first, second) = (comparison.First, comparison.Second);
         Row("", plan => plan.Name);
-        Row("finish", plan => Moment(plan.Finish));
+        Row("finish", plan => Moment(plan.IsWhole ? plan.Finish : null));
         Row("in service", plan => Moment(plan.InService));
         Row("asked", plan => plan.Meets ? "met" : "not met");
         Row("hands-on", plan => $"{Written.Minutes(Math.Round(plan.HandsH * 60))}, {Written.Count(plan.Days, "day", "days")}");
@@ -34,7 +34,7 @@ internal static class ComparisonPage
         lines.Add(new PageLine(PageLineKind.Heading, "", "What the second changes"));
         Say("- ", comparison.FinishMovesMin switch
         {
-            null => "One of them has no finish.",
+            null => "One of them could not be placed in full.",
             0 => "It finishes at the same minute.",
             > 0 and var later => $"It finishes {Written.Minutes(later)} later.",
             var earlier => $"It finishes {Written.Minutes(-earlier.Value)} earlier.",
@@ -63,7 +63,7 @@ internal static class ComparisonPage
         void Say(string lead, string text) => lines.Add(new PageLine(PageLineKind.Text, lead, text));
     }
 
-    private static string Moment(LocalDateTime? at) => at is { } known ? Clock.Moment(known) : "could not be placed";
+    private static string Moment(LocalDateTime? at) => at is { } known ? Clock.Moment(known) : "could not be placed in full";
 
     private static string Times(double? ratio) => ratio is { } known ? $"{Written.Number(known, 2)} times the limit" : "none";
 }

@@ -41,8 +41,11 @@ internal static class AirScreen
         var place = air.RoomM3 is { } room ? $"Room {Written.Room(room, units)}" : "Outdoors";
         text.Say($"{place}, exhaust {Written.AirFlow(air.ExhaustM3PerMin, units)}, mixing factor {Written.Number(air.Mixing, 1)}");
         if (!air.ByStep.IsEmpty)
+        {
             Bars(page, text, plan);
-        text.Say($"Average over the worst 8 h: {Written.Number(air.TwaMixtureRatio, 2)} of the limit.");
+            text.Say($"Average over the worst 8 h: {Written.Number(air.TwaMixtureRatio, 2)} of the limit.");
+        }
+
         if (air.ExhaustForLimitM3PerMin is { } forLimit)
             text.Say($"Exhaust that would keep the mixture under its limit: {Written.AirFlow(forLimit, units)}.");
         if (air.ExhaustForLelM3PerMin is { } forLel)

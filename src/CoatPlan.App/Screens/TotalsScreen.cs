@@ -53,7 +53,7 @@ internal static class TotalsScreen
         if (plan.Finish is not { } finish)
             return "! nothing could be placed";
 
-        return $"{(plan.MeetsWhatWasAsked ? "finish" : "! not as asked:")} {Clock.Moment(finish)}";
+        return $"{(!plan.IsWhole ? "! placed in part, until" : plan.MeetsWhatWasAsked ? "finish" : "! not as asked:")} {Clock.Moment(finish)}";
     }
 
     private static string? Price(Plan plan, Job job)

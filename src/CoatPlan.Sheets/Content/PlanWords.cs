@@ -111,6 +111,9 @@ public sealed record PlanWords(Plan Plan)
     public static string Ends(Plan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
+        if (plan is { IsWhole: false, Finish: { } part })
+            return $"The part that could be placed ends {Moment(part)}.";
+
         var finish = plan.Finish is { } time ? $"Finish {Moment(time)}." : "Nothing could be placed.";
         return plan.InService is { } full ? $"{finish} The last film reaches service {Moment(full)}." : finish;
     }

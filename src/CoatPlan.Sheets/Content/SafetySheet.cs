@@ -36,7 +36,7 @@ public static class SafetySheet
             lines.Add($"Highest computed share of the exposure limits: {PlanWords.Percent(breath.MixtureRatio)} ({OverOrUnder(breath.MixtureRatio)} the limit), during “{TitleOf(plan, breath)}”.");
         if (Worst(plan, step => step.LelRatio) is { } fire)
             lines.Add($"Highest computed share of the lower explosive limit: {PlanWords.Percent(fire.LelRatio)}, during “{TitleOf(plan, fire)}”.");
-        if (plan.Air.ByStep.Select(step => step.PurgeMin).DefaultIfEmpty(0).Max() is { } purge)
+        if (!plan.Air.ByStep.IsEmpty && plan.Air.ByStep.Max(step => step.PurgeMin) is { } purge)
         {
             lines.Add(purge > 0
                 ? $"Keep the exhaust running {PlanWords.Minutes(Math.Ceiling(purge))} after the last coat of a session at the longest; nobody goes in without the respirator before."

@@ -13,8 +13,12 @@ public static class SheetSet
             SafetySheet.Of(plan), WorkSheet.Of(plan), TimelineSheet.Of(plan), TagSheet.Of(plan), ShoppingSheet.Of(plan), QuoteSheet.Of(plan), StationSheet.Of(plan),
         ];
         var names = Names(plan).ToImmutableArray();
-        return [.. sheets.OfType<Sheet>().Select(sheet => sheet with { Names = names })];
+        return [.. sheets.OfType<Sheet>().Select(sheet => sheet with { Names = names, Blocks = plan.IsWhole ? sheet.Blocks : Marked(sheet.Blocks) })];
     }
+
+    // Whoever takes one sheet off the wall reads on it that it is not all of the job.
+    private static ImmutableArray<Block> Marked(ImmutableArray<Block> blocks) =>
+        blocks.Insert(blocks is [NewPage, ..] ? 1 : 0, new Notice("Not the whole job: some coats could not be placed. Hours, air and prices here leave them out."));
 
     // By identifier, which is in the job file; where that is no better, by place in the job file.
     private static IEnumerable<OtherName> Names(Plan plan) =>

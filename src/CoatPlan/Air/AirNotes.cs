@@ -10,15 +10,18 @@ public static class AirNotes
     /// <param name="air">What the air holds.</param>
     /// <param name="place">Where the work is done.</param>
     /// <param name="format">The units that figures are told in.</param>
-    public static ImmutableArray<string> Of(AirReport air, Place place, QuantityFormat format)
+    /// <param name="isWhole">Whether every coat of the job is counted.</param>
+    public static ImmutableArray<string> Of(AirReport air, Place place, QuantityFormat format, bool isWhole)
     {
         ArgumentNullException.ThrowIfNull(air);
         ArgumentNullException.ThrowIfNull(place);
         ArgumentNullException.ThrowIfNull(format);
         if (air.ByStep.IsEmpty)
-            return [];
+            return [isWhole ? "The air is not computed: of no coat is it known how much paint it takes." : "The air is not computed: no coat could be placed."];
 
         var notes = ImmutableArray.CreateBuilder<string>();
+        if (!isWhole)
+            notes.Add("Only the coats that could be placed are counted; the air of the whole job holds more.");
         if (air.Room is null)
         {
             notes.Add("Outdoors nothing is taken to gather; what is breathed beside the can is not computed.");

@@ -78,11 +78,24 @@ internal static class Arrangement
             if (outcome.Schedule is { } schedule)
                 return Arranged.On(batches, drawn, outcome, null) with { Open = drawn, OpenSchedule = schedule };
 
-            var node = drawn.Find(outcome.Blockage?.Activity);
-            if (node?.Batch is not { } batch || !WouldSmallerFit(node, outcome.Blockage!, place) || Halved(batches, batch, halve) is not { } smaller)
+            if (outcome.Blockage is not { } blockage || Smaller(batches, drawn, blockage, place, halve) is not { } smaller)
                 return PartOfJob.Of(batches, drawn, outcome);
             batches = smaller;
         }
+    }
+
+    // The batch that finds no time in two; or every batch, where some step finds no time before the calendar ends, for which coats may be to blame that each fit
+    // an opening alone but not two at their distance.
+    private static ImmutableArray<Batch>? Smaller(ImmutableArray<Batch> batches, WorkNetwork drawn, Blockage blockage, Workplace place, Func<Batch, ImmutableArray<Batch>> halve)
+    {
+        var node = drawn.Find(blockage.Activity);
+        if (node?.Batch is { } batch && WouldSmallerFit(node, blockage, place))
+            return Halved(batches, batch, halve);
+
+        return blockage.Reason.Kind is ReasonKind.Hours or ReasonKind.Horizon && !place.Hours.Openings.IsEmpty && drawn.Nodes.Length <= SmallNetwork
+            && batches.Any(batch => batch.Surfaces.Length > 1)
+            ? [.. batches.SelectMany(batch => halve(batch))]
+            : null;
     }
 
     // Less at a time helps where a step is too long for an opening, a warm spell or a window, not where the job is too long for the calendar.

@@ -53,7 +53,7 @@ internal static class BatchDrawing
             tape.LimitBefore(sketch, coats[i]);
         }
 
-        DrawEnd(sketch, drawn, coats[^1], tape, air, place);
+        DrawEnd(sketch, drawn, coats, tape, air, place);
         if (!batch.Stays && place.Job.Place.Rack is not null)
         {
             sketch.Add(new Hold(
@@ -118,8 +118,11 @@ internal static class BatchDrawing
     }
 
     private static void DrawEnd(
-        NetworkSketch sketch, ImmutableArray<WorkNode> drawn, WorkNode lastCoat, TapeOnBatch tape, SurfaceAir air, Workplace place)
+        NetworkSketch sketch, ImmutableArray<WorkNode> drawn, ImmutableArray<WorkNode> coats, TapeOnBatch tape, SurfaceAir air, Workplace place)
     {
+        // A film below may take longer than the one over it: the last coat of every layer is waited for.
+        var lastCoat = coats[^1];
+        var lastOfLayers = coats.Where((coat, i) => i == coats.Length - 1 || coats[i + 1].Coat!.Layer != coat.Coat!.Layer).Reverse().ToArray();
         foreach (var node in drawn.Where(node => node.Operation!.Stage > Stages.Coat))
         {
             switch (node.Operation!.Word)
@@ -129,10 +132,12 @@ internal static class BatchDrawing
                     tape.LimitTo(sketch, node);
                     break;
                 case "heat-cure":
-                    sketch.Add(AfterStage(lastCoat, node, FilmStage.Through, air, 0));
+                    foreach (var coat in lastOfLayers)
+                        sketch.Add(AfterStage(coat, node, FilmStage.Through, air, 0));
                     break;
                 default:
-                    sketch.Add(AfterStage(lastCoat, node, FilmStage.Handle, air, 0));
+                    foreach (var coat in lastOfLayers)
+                        sketch.Add(AfterStage(coat, node, FilmStage.Handle, air, 0));
                     break;
             }
         }
