@@ -43,5 +43,5 @@ internal static class JobImpasse
     }
 
     private static Trial Of(Settled settled, Sequence sequence, Coats coats) =>
-        new(settled.Finish, [.. sequence.Warnings.Concat(coats.Warnings).Select(warning => warning.Code).Distinct()]);
+        new(settled.Finish, [.. sequence.Warnings.Concat(coats.Warnings).Select(warning => warning.Text).Distinct()]);
 }

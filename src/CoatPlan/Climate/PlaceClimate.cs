@@ -94,6 +94,30 @@ public sealed class PlaceClimate
     /// <exception cref="ArgumentException">No preset has the surface's material.</exception>
     public SurfaceCurve Metal(JobSurface surface, Catalogue catalogue) => Metal(MetalLag.Of(surface, catalogue, Outdoors));
 
+    /// <summary>The first minute from one on from which it does not rain on the work for so long.</summary>
+    /// <param name="from">Minutes from the job's start; before it counts as at it.</param>
+    /// <param name="minutes">How long it has to stay dry, 1 or more.</param>
+    /// <returns>Minutes from the job's start; null: none within the horizon.</returns>
+    public int? FirstDry(int from, int minutes)
+    {
+        var start = Math.Max(0, from);
+        for (var minute = start; Outdoors && start <= CoatStarts.HorizonMinutes && minute < start + minutes; minute++)
+        {
+            if (Rains(minute))
+            {
+                start = minute + 1;
+            }
+        }
+
+        return start <= CoatStarts.HorizonMinutes ? start : null;
+    }
+
+    private bool Rains(int minute)
+    {
+        var (day, index) = AirCurve.Split(minute);
+        return weather[day].RainMillimetres?[index] > 0;
+    }
+
     /// <summary>The starts of one product's coats on one piece; products with the same limits share what they look at.</summary>
     internal CoatSpell Spell(SurfaceCurve metal, Label label)
     {

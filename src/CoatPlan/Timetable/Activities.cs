@@ -24,6 +24,8 @@ internal static class Activities
                 Work = work,
                 Breakable = operation.Breakable && !unbroken,
                 Hours = place.Hours,
+                // What is wiped for a coat stays dry for it.
+                NextStart = BatchDrawing.IsWiped(operation) ? place.AirAround.DryStarts(work) : null,
                 Release = place.Done.Release,
                 Demands = [new Demand(SharedSpace.People(station), operation.People)],
                 Presences = operation.MakesDust ? [new Presence(SharedSpace.Dust)] : [],

@@ -32,6 +32,9 @@ internal sealed class AirAround
     /// <summary>The work place.</summary>
     public PlaceClimate Climate => airs.Climate;
 
+    /// <summary>From a minute to the first at or after it from which it does not rain on the work for so long; null where no rain falls on it.</summary>
+    public Func<int, int?>? DryStarts(int minutes) => airs.DryStarts(minutes);
+
     /// <summary>The air around surfaces; the air alone where none are named.</summary>
     public SurfaceAir Of(ImmutableArray<string> surfaces) => known.GetOrAdd(surfaces, static (asked, air) => air.airs.Of(air.LagsOf(asked)), this);
 

@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using CoatPlan.Climate;
+using CoatPlan.Scheduling;
 
 namespace CoatPlan.Timetable;
 
@@ -10,6 +11,7 @@ internal sealed class SurfaceAirs(PlaceClimate climate, double slowness = 1)
 {
     private readonly double slowness = slowness;
     private readonly ConcurrentDictionary<ImmutableArray<Duration>, SurfaceAir> known = new(new OneByOne());
+    private readonly ConcurrentDictionary<int, Func<int, int?>> dryStarts = [];
 
     /// <summary>The work place.</summary>
     public PlaceClimate Climate => climate;
@@ -18,6 +20,10 @@ internal sealed class SurfaceAirs(PlaceClimate climate, double slowness = 1)
     /// <param name="lags">Time constants with which they follow the air, each once, in order; none for the air alone.</param>
     public SurfaceAir Of(ImmutableArray<Duration> lags) =>
         known.GetOrAdd(lags, static (asked, own) => new SurfaceAir(own.Climate, [.. asked.Select(own.Climate.Metal)], own.slowness), this);
+
+    /// <summary>From a minute to the first at or after it from which it does not rain on the work for so long; null where no rain falls on it.</summary>
+    public Func<int, int?>? DryStarts(int minutes) =>
+        climate.Outdoors ? dryStarts.GetOrAdd(minutes, static (work, climate) => new RememberedStarts(from => climate.FirstDry(from, work)).From, climate) : null;
 
     // Lists of the same lags are the same.
     private sealed class OneByOne : IEqualityComparer<ImmutableArray<Duration>>

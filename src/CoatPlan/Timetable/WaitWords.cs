@@ -30,6 +30,7 @@ internal static class WaitWords
             ReasonKind.Resource or ReasonKind.Capacity => OfResource(reason, drawn),
             ReasonKind.Hours => OfHours(node, outcome.Placed[index]!.Value, place),
             ReasonKind.StartRule when node.Coat is { } coat => place.AirAround.Of(coat.Surfaces).WhyNot(coat, node.Activity.Work, outcome.Placed[index]!.Value.Start - 1, place.Clock, place.Format),
+            ReasonKind.StartRule => "Waits until the rain is over, so that what is wiped stays dry.",
             ReasonKind.Avoidance => OfAvoidance(node, reason.Other, drawn),
             _ => "Placed where its own windows and those of the steps after it can be kept.",
         };

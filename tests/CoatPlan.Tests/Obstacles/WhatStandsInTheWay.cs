@@ -123,6 +123,30 @@ public class WhatStandsInTheWay
     }
 
     [Fact]
+    public void Another_class_is_no_way_out_where_it_fails_the_job_in_its_own_way()
+    {
+        // Both fail under a two-part topcoat, each for its own reason: the one until it is through, the other for good.
+        var plan = new HandJob
+        {
+            Start = "2027-10-02 08:00",
+            More = "finish-by: 2027-10-10 18:00",
+            Place = "volume: 62.4 m3, exhaust: 15 m3/min, hold: 18 °C, heater: open, cools-in: 45 min",
+            Weather = "daily: {low: 6 °C, high: 14 °C, humidity: 75 %}",
+            Hours = "Sat-Sun: [08:00-12:00, 13:00-18:00], Mon-Fri: 18:00-21:00",
+            Products = ["rustbond: {preset: moisture-cure-urethane, name: Rust bond, lightness: black}", "top: {preset: urethane-2k-aerosol, name: Top, lightness: black}"],
+            Systems = "one: [{product: rustbond, coats: 2}, {product: top, coats: 2}]",
+            Surfaces =
+            [
+                "{name: Axle tube, material: steel, finish: unknown, condition: [scaly rust, oily], shape: [{tube: {diameter: 80 mm, length: 1.2 m}}], form: tube, gauge: 6 mm, system: one}",
+                "{name: Frame rail, count: 2, material: steel, finish: bare, condition: [light rust], shape: [{channel: {web: 120 mm, flange: 60 mm, length: 1.5 m}}], stays: true, system: one}",
+            ],
+        }.Plan();
+
+        plan.Reasons.ShouldNotBeEmpty();
+        plan.WaysOut.ShouldNotContain(way => way.What.Contains("high-heat", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void A_missed_finish_gets_the_finish_that_was_found()
     {
         var plan = Planner.Plan(Ready(s_jobs["finish-by missed"]));

@@ -52,6 +52,64 @@ public class RulesOfTheTimetable
     }
 
     [Fact]
+    public void Outdoors_nothing_is_wiped_for_a_coat_in_rain()
+    {
+        var rain = new HandJob
+        {
+            Place = "outdoors: true",
+            Weather = "hours: forecast.csv",
+            Forecast = "time,air °F,humidity %,wind mph,rain mm\n2027-05-14 00:00,70,50,2,0\n2027-05-14 08:30,70,50,2,0\n2027-05-14 09:00,70,60,2,3\n2027-05-14 13:00,70,60,2,2\n2027-05-14 14:00,70,50,2,0\n2027-05-20 00:00,70,50,2,0",
+        };
+
+        var wiped = rain.Plan().Steps.Where(step => step.Kind is "final-wipe" or "tack").ToArray();
+
+        wiped.ShouldNotBeEmpty();
+        wiped.ShouldAllBe(step => step.Start >= new LocalDateTime(2027, 5, 14, 14, 0) || step.End <= new LocalDateTime(2027, 5, 14, 8, 30));
+        rain.Plan().Steps.ShouldContain(step => step.WaitsFor.Contains("rain is over", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_part_goes_back_on_when_every_layer_of_it_can_be_handled()
+    {
+        // Primer handled after 6 h, the black over it after 3 h.
+        var plan = new HandJob
+        {
+            Products = ["slow: {package: {net: 12 oz}, covers: 13 ft2, drying: solvent, times: {touch: 25 min, tape: 90 min, handle: 6 h, through: 24 h}, recoat: [10 min-1 h, after 24 h], topcoat: [10 min-1 h, after 24 h], limits: {air: 50-90 °F, surface: 50-90 °F, humidity: 30-80 %}}"],
+            Systems = "one: [{product: slow, coats: 1}, {product: black, coats: 1}]",
+        }.Plan();
+
+        var refit = plan.Steps.Single(step => step.Kind == "refit");
+        var primer = plan.Steps.First(step => step.Kind == "coat");
+        refit.Start.ShouldBeGreaterThanOrEqualTo(primer.End.PlusHours(6));
+        plan.Surfaces.Single().ReadyAt!.Value.ShouldBeLessThanOrEqualTo(refit.Start);
+    }
+
+    [Fact]
+    public void Pieces_that_fit_a_span_together_but_not_at_their_distance_are_coated_apart()
+    {
+        // 40-minute days: a coat of both takes so long that the next can never go on within its day, nor at the same hour a day later.
+        var plan = new HandJob
+        {
+            Hours = "Mon-Fri: 10:00-10:50",
+            Crew = "people: 3, set-up: 5 min, put-away: 5 min",
+            Products =
+            [
+                "etch: {preset: etch-primer-aerosol}",
+                "primer: {preset: filler-primer-aerosol}",
+                "blue: {preset: enamel-aerosol, lightness: mid}",
+            ],
+            Systems = "one: [{product: etch, coats: 1}, {product: primer, coats: 2}, {product: blue, coats: 2}]",
+            Surfaces =
+            [
+                "{name: Panel, material: steel, finish: bare, condition: [light rust], area: 1.5 ft2, relief: 1, system: one}",
+                "{name: Bracket, count: 2, material: steel, finish: bare, area: 0.44 ft2, relief: 1, form: bracket, system: one}",
+            ],
+        }.Plan(SearchDepth.Quick);
+
+        plan.IsWhole.ShouldBeTrue(string.Join('\n', plan.Reasons));
+    }
+
+    [Fact]
     public void Outdoors_nothing_is_wet_in_the_evening_and_at_night()
     {
         var plan = Planned(hours: "Mon-Sun: 05:00-23:00", place: "outdoors: true");
