@@ -7,7 +7,7 @@ namespace CoatPlan;
 /// <summary>When to start a job: every start worth having in its forecast, best first.</summary>
 /// <remarks>
 /// Each opening of the crew's hours is tried, from the job's start to the end of its forecast file, or for a week where the weather is the same every day. Of
-/// a job that has begun, the moment at which it goes on is what is tried. A start that another beats in everything is left out.
+/// a job that has begun, the moment at which it goes on is what is tried. A start that another beats in everything is left out, but for the job's own.
 /// </remarks>
 public static class StartTimes
 {
@@ -34,10 +34,12 @@ public static class StartTimes
         var moments = Moments(ready);
         var full = ready.Job.Surfaces.Length * ready.Job.Crew.Stations > ManySurfaces ? 1 : PlannedInFull;
         var found = Tried(moments, moment => Try(ready, work, moment, SearchDepth.Quick), progress, moments.Length + full, cancel);
-        var worth = Ranked([.. found.Where(start => !found.Any(start.IsDominatedBy))]);
+        var own = ready.Job.AsOf ?? ready.Job.Start;
+        var worth = Ranked(Undominated(found));
 
+        // The job's own start is what the others are weighed against: it is planned in full whatever its first plan came to.
         var inFull = ImmutableHashSet<LocalDateTime>.Empty;
-        while (worth.Take(full).Where(start => !inFull.Contains(start.Start)).ToArray() is { Length: > 0 } left)
+        while (worth.Where((start, rank) => (rank < full || start.Start == own) && !inFull.Contains(start.Start)).ToArray() is { Length: > 0 } left)
         {
             ImmutableArray<LocalDateTime> again = [.. left.Select(start => start.Start)];
             var better = Tried(again, moment => Try(ready, work, moment, SearchDepth.Full), null, 1, cancel);
@@ -46,7 +48,9 @@ public static class StartTimes
         }
 
         progress?.Report(1);
-        return worth;
+        return Undominated(worth);
+
+        ImmutableArray<StartTime> Undominated(ImmutableArray<StartTime> starts) => [.. starts.Where(start => start.Start == own || !starts.Any(start.IsDominatedBy))];
     }
 
     private static ImmutableArray<StartTime> Ranked(ImmutableArray<StartTime> starts) =>

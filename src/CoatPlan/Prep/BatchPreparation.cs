@@ -76,7 +76,7 @@ internal sealed record BatchPreparation(PrepContext Context)
     private const string AfterMissedWindow = "pad";
 
     private const string WhyRework =
-        "The window for the next coat closed: the film is left to dry in full, dulled and cleaned, or the next coat wrinkles it or does not hold. (common practice)";
+        "The next coat goes on after the window for it has closed: the film is by then dry in full, and is dulled and cleaned first, or the coat wrinkles it or does not hold. (common practice)";
 
     private static ImmutableArray<string> DullingWords { get; } = ["scuff", "blow-off", "final-wipe", "tack"];
 
