@@ -20,6 +20,7 @@ internal sealed class SprayWork
     private readonly Task<AirReport> air;
     private readonly Lazy<ImmutableArray<ProductDemand>> demand;
     private readonly Lazy<ImmutableArray<Warning>> warnings;
+    private readonly Lazy<RespiratorKind?> worn;
     private readonly Lazy<ImmutableArray<Caution>> cautions;
     private readonly Func<ImmutableArray<Operation>, ImmutableArray<ConsumableNeed>> count;
     private Counted? latest;
@@ -40,8 +41,9 @@ internal sealed class SprayWork
         air = Task.Run(() => WorkAir.Of(job.Place, Releases(placed, figures), figures));
         demand = new(() => PaintDemand.Count(job, prepared.Coats, Coats, labels, figures));
         warnings = new(() => AirWarnings.Of(Air, figures, job.UnitFormat, key => labels[key].Name, step => Titles.Of(placed.First(one => one.Step == step).Coat)));
-        cautions = new(() => CautionsFor.Job(With(facts, Warnings), trade.Cautions));
-        count = operations => Consumables.Of(job, prepared.Surfaces, operations, prepared.Coats, Coats, trade.Catalogue);
+        worn = new(() => RespiratorChoice.WornFor(Air, Products(placed), placed.Any(Sprays), trade.Catalogue));
+        cautions = new(() => CautionsFor.Job(With(facts, Warnings, worn.Value), trade.Cautions));
+        count = operations => Consumables.Of(job, prepared.Surfaces, operations, prepared.Coats, Coats, worn.Value, trade.Catalogue);
     }
 
     /// <summary>The coats as they are put on.</summary>
@@ -74,13 +76,20 @@ internal sealed class SprayWork
     /// <summary>Whether the coats of the same job are put on at the same times.</summary>
     public bool IsFor(ImmutableArray<PlacedCoat> others) => placed.Length == others.Length && placed.Zip(others, (one, other) => one.IsLike(other)).All(alike => alike);
 
-    // What the air came to is a fact of the job like any other: cautions may follow from it.
-    private static CautionFacts With(CautionFacts facts, ImmutableArray<Warning> warnings) =>
+    private static ImmutableArray<Label> Products(ImmutableArray<PlacedCoat> placed) => [.. placed.Select(one => one.Coat.Label).DistinctBy(label => label.Key)];
+
+    private static bool Sprays(PlacedCoat placed) => placed.Coat.Label.Method.Kind != ApplicationMethod.Brush;
+
+    // What the air came to, and what is worn in it, are facts of the job like any other: cautions may follow from them.
+    private static CautionFacts With(CautionFacts facts, ImmutableArray<Warning> warnings, RespiratorKind? worn) =>
         warnings
             .Where(warning => warning.Code.StartsWith(OverPrefix, StringComparison.Ordinal))
             .Select(warning => warning.Code[OverPrefix.Length..])
             .Distinct()
-            .Aggregate(facts, (known, over) => known.With(new CautionFact("over", over, "")));
+            .Aggregate(WithWorn(facts, worn), (known, over) => known.With(new CautionFact("over", over, "")));
+
+    private static CautionFacts WithWorn(CautionFacts facts, RespiratorKind? worn) =>
+        worn is null ? facts : facts.With(new CautionFact("respirator", worn.SuppliesAir ? "supplied-air" : "cartridges"));
 
     private static ImmutableArray<DatedRelease> Releases(ImmutableArray<PlacedCoat> placed, Figures figures) =>
     [

@@ -30,7 +30,7 @@ public static class RespiratorChoice
         ArgumentNullException.ThrowIfNull(catalogue);
 
         var why = ImmutableArray.CreateBuilder<string>();
-        var kind = ForVapour(air, hazards, catalogue, why);
+        var kind = ForVapour(air, hazards.Products, hazards.Sprays, catalogue, why);
         if (hazards.MakesDust)
             why.Add(Dust(hazards));
         if (kind is null)
@@ -47,11 +47,25 @@ public static class RespiratorChoice
         return new RespiratorAdvice(kind, why.ToImmutable()) { Factor = factor, CartridgeLife = life };
     }
 
-    private static int? FactorOf(string? mask, Catalogue catalogue) => mask switch
+    /// <summary>The kind that is worn against the vapour of the coats: what is used up of it, and what is told of it, follow from that.</summary>
+    /// <param name="air">What the air holds.</param>
+    /// <param name="products">The products that are put on.</param>
+    /// <param name="sprays">Whether anything is sprayed, not brushed.</param>
+    /// <param name="catalogue">Respirators and hazards.</param>
+    /// <returns>Null where none is asked for.</returns>
+    public static RespiratorKind? WornFor(AirReport air, ImmutableArray<Label> products, bool sprays, Catalogue catalogue)
     {
-        HalfMask => catalogue.Respirator("air-purifying").Factors["half"],
-        FullFace => catalogue.Respirator("air-purifying").Factors["full"],
-        SuppliedAir => catalogue.Respirator("supplied-continuous").Factors["full"],
+        ArgumentNullException.ThrowIfNull(air);
+        ArgumentNullException.ThrowIfNull(catalogue);
+        return ForVapour(air, products, sprays, catalogue, ImmutableArray.CreateBuilder<string>()) is { } mask ? KindOf(mask, catalogue) : null;
+    }
+
+    private static int? FactorOf(string? mask, Catalogue catalogue) => KindOf(mask, catalogue)?.Factors[mask == HalfMask ? "half" : "full"];
+
+    private static RespiratorKind? KindOf(string? mask, Catalogue catalogue) => mask switch
+    {
+        HalfMask or FullFace => catalogue.Respirator("air-purifying"),
+        SuppliedAir => catalogue.Respirator("supplied-continuous"),
         _ => null,
     };
 
@@ -68,9 +82,9 @@ public static class RespiratorChoice
             : "";
     }
 
-    private static string? ForVapour(AirReport air, BreathingHazards hazards, Catalogue catalogue, ImmutableArray<string>.Builder why)
+    private static string? ForVapour(AirReport air, ImmutableArray<Label> products, bool sprays, Catalogue catalogue, ImmutableArray<string>.Builder why)
     {
-        if (NeedsSuppliedAir(hazards, catalogue) is { } because)
+        if (NeedsSuppliedAir(products, catalogue) is { } because)
         {
             why.Add(because);
             return SuppliedAir;
@@ -82,7 +96,7 @@ public static class RespiratorChoice
             return SuppliedAir;
         }
 
-        if (!hazards.Sprays && air.ByStep.IsEmpty)
+        if (!sprays && air.ByStep.IsEmpty)
             return null;
 
         var filters = catalogue.Respirator("air-purifying").Factors;
@@ -94,9 +108,9 @@ public static class RespiratorChoice
         return kind;
     }
 
-    private static string? NeedsSuppliedAir(BreathingHazards hazards, Catalogue catalogue)
+    private static string? NeedsSuppliedAir(ImmutableArray<Label> products, Catalogue catalogue)
     {
-        foreach (var product in hazards.Products)
+        foreach (var product in products)
         {
             foreach (var hazard in product.Hazards.Select(catalogue.Hazard))
             {

@@ -15,7 +15,7 @@ public sealed record CautionFacts(ImmutableArray<CautionFact> All, ImmutableArra
     /// <summary>Keys that a caution may ask for.</summary>
     internal static readonly ImmutableArray<string> Keys =
     [
-        .. TraitKeys.All, "asbestos", Spraying, "method", "drying", "place", "exhaust", "hot", "over",
+        .. TraitKeys.All, "asbestos", Spraying, "method", "drying", "place", "exhaust", "hot", "over", "respirator",
     ];
 
     // Said of each product by name instead, so that a caution names the can and not the part.
@@ -47,7 +47,7 @@ public sealed record CautionFacts(ImmutableArray<CautionFact> All, ImmutableArra
             job.Place.Ignition);
     }
 
-    /// <summary>The same with one fact more, such as what the air came to: key <c>over</c>, word <c>limit</c>, <c>lel</c> or <c>idlh</c>.</summary>
+    /// <summary>The same with one fact more, such as what the air came to: key <c>over</c>, word <c>limit</c>, <c>lel</c> or <c>idlh</c>; or what is worn in it: key <c>respirator</c>, word <c>cartridges</c> or <c>supplied-air</c>.</summary>
     public CautionFacts With(CautionFact fact) => this with { All = All.Add(fact) };
 
     private static IEnumerable<CautionFact> OfPlace(Job job)

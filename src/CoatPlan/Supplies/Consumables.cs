@@ -17,10 +17,11 @@ public static class Consumables
     /// <param name="operations">What is done around the coats at one station, repeats included.</param>
     /// <param name="coats">The coats at one station.</param>
     /// <param name="sprayed">The dated coats of all stations.</param>
+    /// <param name="worn">The respirator worn against their vapour; null: none. One that brings its own air uses up neither cartridges nor prefilters.</param>
     /// <param name="catalogue">How far each goes.</param>
     public static ImmutableArray<ConsumableNeed> Of(
         Job job, ImmutableArray<MeasuredSurface> surfaces, ImmutableArray<Operation> operations, Coats coats,
-        ImmutableArray<SprayedCoat> sprayed, Catalogue catalogue)
+        ImmutableArray<SprayedCoat> sprayed, RespiratorKind? worn, Catalogue catalogue)
     {
         ArgumentNullException.ThrowIfNull(job);
         ArgumentNullException.ThrowIfNull(coats);
@@ -34,6 +35,7 @@ public static class Consumables
             .. operations.SelectMany(operation => ByArea(operation, byId, stations, far, catalogue)),
             .. operations.SelectMany(operation => ByRule(operation, byId, stations, catalogue)),
             .. Spraying(coats, sprayed, stations, catalogue),
+            .. Filters(coats, sprayed, worn, stations, catalogue),
         ];
         var order = catalogue.Consumables.Select((row, i) => (row.Word, i)).ToDictionary(pair => pair.Word, pair => pair.i);
         var stock = new ConsumableStock(job.Have, catalogue.Figures);
@@ -135,21 +137,26 @@ public static class Consumables
 
     private static IEnumerable<ConsumableUse> Spraying(Coats coats, ImmutableArray<SprayedCoat> sprayed, int stations, Catalogue catalogue)
     {
-        var minutes = coats.All.Where(IsSprayed).Sum(coat => coat.Hands.TotalMinutes) * stations;
-        if (minutes > 0)
-        {
-            var days = sprayed.Select(coat => coat.Start.Date).Distinct().Count() * stations;
-            yield return Rule("gloves-spray", minutes, "coat", catalogue);
-            yield return Rule("prefilter", days, "coat", catalogue);
-            // A cartridge is never kept to the next day, so each day takes one however short.
-            var hours = Math.Max(minutes / 60, days / Math.Max(catalogue.Consumable("cartridge").PerAmount, 1e-9));
-            yield return Rule("cartridge", hours, "coat", catalogue);
-        }
-
+        yield return Rule("gloves-spray", MinutesOfSpraying(coats) * stations, "coat", catalogue);
         var brushed = coats.All.Where(coat => !IsSprayed(coat)).Select(coat => (coat.Product, coat.Layer, coat.Coat)).Distinct().Count() * stations;
         yield return Rule("chip-brush", brushed, "coat", catalogue);
         yield return Rule("cup", brushed, "coat", catalogue);
     }
+
+    private static IEnumerable<ConsumableUse> Filters(Coats coats, ImmutableArray<SprayedCoat> sprayed, RespiratorKind? worn, int stations, Catalogue catalogue)
+    {
+        var minutes = MinutesOfSpraying(coats) * stations;
+        if (minutes <= 0 || worn is not { SuppliesAir: false })
+            yield break;
+
+        var days = sprayed.Select(coat => coat.Start.Date).Distinct().Count() * stations;
+        yield return Rule("prefilter", days, "coat", catalogue);
+        // A cartridge is never kept to the next day, so each day takes one however short.
+        var hours = Math.Max(minutes / 60, days / Math.Max(catalogue.Consumable("cartridge").PerAmount, 1e-9));
+        yield return Rule("cartridge", hours, "coat", catalogue);
+    }
+
+    private static double MinutesOfSpraying(Coats coats) => coats.All.Where(IsSprayed).Sum(coat => coat.Hands.TotalMinutes);
 
     private static bool IsSprayed(SurfaceCoat coat) => coat.On.Label.Method.Kind != ApplicationMethod.Brush;
 

@@ -69,6 +69,18 @@ public sealed class WhatIsUsedUp
     }
 
     [Fact]
+    public void A_respirator_that_brings_its_own_air_uses_up_no_cartridges()
+    {
+        ImmutableArray<SprayedCoat> coat = [new("black", 1, 1, ["panel"], 1, Panels.Start, Panels.Start.PlusMinutes(30))];
+
+        var needs = Needs(Panels, [], coat, PaintSamples.Coats(Panels, PaintSamples.OneSquareMetreCan), worn: "supplied-continuous");
+
+        needs.Keys.ShouldNotContain("pair of organic-vapour cartridges");
+        needs.Keys.ShouldNotContain("pair of particulate prefilters");
+        needs.Keys.ShouldContain("nitrile gloves, spraying");
+    }
+
+    [Fact]
     public void Every_day_of_spraying_takes_new_cartridges_and_a_brush_takes_none()
     {
         var start = Panels.Start;
@@ -234,7 +246,7 @@ public sealed class WhatIsUsedUp
         Needs(job, [], sprayed, PaintSamples.Coats(job, label));
 
     private static Dictionary<string, ConsumableNeed> Needs(
-        Job job, ImmutableArray<Operation> operations, ImmutableArray<SprayedCoat> sprayed, Coats coats) =>
-        Consumables.Of(job, SurfaceAreas.Measure(job, PaintSamples.Catalogue), operations, coats, sprayed, PaintSamples.Catalogue)
+        Job job, ImmutableArray<Operation> operations, ImmutableArray<SprayedCoat> sprayed, Coats coats, string worn = "air-purifying") =>
+        Consumables.Of(job, SurfaceAreas.Measure(job, PaintSamples.Catalogue), operations, coats, sprayed, PaintSamples.Catalogue.Respirator(worn), PaintSamples.Catalogue)
             .ToDictionary(need => need.Item);
 }
