@@ -38,6 +38,12 @@ internal sealed class ConsumableStock
         return taken;
     }
 
+    /// <summary>How many of a consumable were on the shelf before anything was taken.</summary>
+    /// <param name="consumable">The consumable.</param>
+    public double All(Consumable consumable) => entries
+        .Where(entry => consumable.IsCalled(entry.Key))
+        .Sum(entry => Math.Max(0, NumberOf(entry.Amount, consumable, figures) ?? 0));
+
     /// <summary>Warnings of what stands on the shelf or among the prices and could not be counted: it is named, never passed over.</summary>
     /// <param name="job">Its shelf and its prices.</param>
     /// <param name="catalogue">The consumables.</param>

@@ -70,16 +70,25 @@ public static class Consumables
         var packs = counted.Add(said?.Key ?? consumable.Word, amount, pack);
         return new ConsumableNeed(
             consumable.Word, consumable.Title, needed, amount, consumable.Unit, pack, packs,
-            amount == 0 ? 0 : (said?.Price ?? consumable.Price) * packs, Why(uses, each, apart, shelf));
+            amount == 0 ? 0 : (said?.Price ?? consumable.Price) * packs, Why(uses, each, apart, OnShelf(shelf, stock.All(consumable))));
     }
 
-    private static string Why(ImmutableArray<ConsumableUse> uses, int each, int apart, double shelf)
+    private static string Why(ImmutableArray<ConsumableUse> uses, int each, int apart, string onShelf)
     {
         var rules = uses.GroupBy(use => use.Rule).Select(same => $"{string.Join(", ", same.Select(use => use.Operation).Distinct())}: {same.Key}");
-        var onShelf = shelf > 0 ? string.Create(CultureInfo.InvariantCulture, $"; {shelf:0.##} on the shelf") : "";
         // Stations work at the same time: six thirds of a brush are six brushes, not two.
         var byStation = apart > 1 ? string.Create(CultureInfo.InvariantCulture, $"; {each} at each of {apart} stations") : "";
         return string.Join("; ", rules) + byStation + onShelf;
+    }
+
+    /// <summary>What is taken from the shelf, and of how much where that is more.</summary>
+    private static string OnShelf(double taken, double all)
+    {
+        if (taken <= 0)
+            return "";
+        return all > taken
+            ? string.Create(CultureInfo.InvariantCulture, $"; {taken:0.##} of the {all:0.##} on the shelf")
+            : string.Create(CultureInfo.InvariantCulture, $"; {taken:0.##} on the shelf");
     }
 
     private static IEnumerable<ConsumableUse> ByArea(

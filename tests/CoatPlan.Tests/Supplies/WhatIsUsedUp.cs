@@ -104,7 +104,18 @@ public sealed class WhatIsUsedUp
         var tag = Of(job, Operation("strip-down"))["tag with number"];
 
         (tag.Needed, tag.Amount).ShouldBe((2, 1));
-        tag.Why.ShouldContain("1 on the shelf");
+        tag.Why.ShouldEndWith("; 1 on the shelf");
+    }
+
+    [Fact]
+    public void Of_more_on_the_shelf_it_is_said_how_many_are_taken()
+    {
+        var job = Panels with { Have = SupplySamples.Have("tag", 5.0, product: false) };
+
+        var tag = Of(job, Operation("strip-down"))["tag with number"];
+
+        (tag.Needed, tag.Amount).ShouldBe((2, 0));
+        tag.Why.ShouldEndWith("; 2 of the 5 on the shelf");
     }
 
     [Fact]
