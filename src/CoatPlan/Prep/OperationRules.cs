@@ -20,22 +20,28 @@ internal sealed record OperationRules(string Word, ImmutableArray<PrepRule> Rule
     {
         foreach (var rule in Rules)
         {
-            if (holds[rule.Place] && rule.Why is not null)
+            if (holds[rule.Place] && rule.Asks)
                 return true;
         }
 
         return false;
     }
 
-    /// <summary>The way that is done: the last of those that rules which hold ask for, the mildest where they name none.</summary>
+    /// <summary>The way that is done: the last of those that rules which hold ask for, the mildest where they name none; kept wet where a rule says so.</summary>
     /// <param name="holds">For each rule by its place, whether it holds.</param>
-    public PrepWay? Strongest(bool[] holds)
+    public PrepWay? Way(bool[] holds)
+    {
+        var way = Strongest(holds);
+        return way?.Wet is { } wet && Rules.Any(rule => holds[rule.Place] && rule.KeepsWet) ? Ways.First(other => other.Way == wet) : way;
+    }
+
+    private PrepWay? Strongest(bool[] holds)
     {
         for (var at = Ways.Length - 1; at >= 0; at--)
         {
             foreach (var rule in Rules)
             {
-                if (holds[rule.Place] && rule.Why is not null && rule.Way == Ways[at].Way)
+                if (holds[rule.Place] && rule.Asks && rule.Way == Ways[at].Way)
                     return Ways[at];
             }
         }

@@ -11,6 +11,12 @@ internal sealed record PrepRule
     /// <summary>Which of its ways; null: its only one.</summary>
     public required string? Way { get; init; }
 
+    /// <summary>Whether it only keeps wet what other rows ask for: the way they ask for is done as its <see cref="PrepWay.Wet"/>.</summary>
+    public required bool KeepsWet { get; init; }
+
+    /// <summary>Whether the operation is done because of it.</summary>
+    public bool Asks => Why is not null && !KeepsWet;
+
     public required RuleCondition Condition
     {
         get;

@@ -59,7 +59,8 @@ public sealed record PrepRules
         var masking = file.Single("masking", Masked) ?? under?.Masking ?? PrepMasking.None;
         var how = masking.How.SetItems(under?.Masking.How ?? masking.How).SetItems(file.Texts("masking-how"));
         string[] waitIds = [.. waits.Select(wait => wait.Id)];
-        var ways = Merge(under?.Ways, file.Rows("ways", "way", row => Way(row, waitIds)), way => $"{way.Operation}/{way.Way}");
+        string[] named = [.. (under?.Ways ?? []).Select(way => $"{way.Operation}/{way.Way}"), .. file.Keys("ways")];
+        var ways = Merge(under?.Ways, file.Rows("ways", "way", row => Way(row, waitIds, named)), way => $"{way.Operation}/{way.Way}");
         string[] scuffs = [.. ways.Where(way => way.Operation == "scuff").Select(way => way.Way)];
         var between = file.Rows("between", "class", row => LayerRule.Read(row, scuffs));
         var keys = TraitKeys.All.Concat((under?.Traits ?? []).Select(trait => trait.Trait)).ToHashSet(StringComparer.Ordinal);
@@ -116,18 +117,23 @@ public sealed record PrepRules
         row.Text("source"),
         row.Text("status"));
 
-    private static PrepWay Way(RuleRow row, string[] waits) => new()
+    private static PrepWay Way(RuleRow row, string[] waits, string[] ways)
     {
-        Operation = row.Key.Split('/')[0],
-        Way = row.Key.Split('/')[^1],
-        Title = row.Text("title"),
-        Rate = row.OptionalText("rate"),
-        OnlyBare = row.OptionalText("area") == "bare",
-        Dust = row.YesOrNo("dust"),
-        Hot = row.YesOrNo("hot"),
-        Wait = row.Name("wait", "wait", waits),
-        Grits = row.Texts("grits"),
-    };
+        var operation = row.Key.Split('/')[0];
+        return new PrepWay
+        {
+            Operation = operation,
+            Way = row.Key.Split('/')[^1],
+            Title = row.Text("title"),
+            Rate = row.OptionalText("rate"),
+            OnlyBare = row.OptionalText("area") == "bare",
+            Dust = row.YesOrNo("dust"),
+            Wet = row.Name("wet", $"way of {operation}", [.. ways.Where(way => way.StartsWith(operation + "/", StringComparison.Ordinal)).Select(way => way.Split('/')[^1])]),
+            Hot = row.YesOrNo("hot"),
+            Wait = row.Name("wait", "wait", waits),
+            Grits = row.Texts("grits"),
+        };
+    }
 
     private static PrepRule Rule(RuleRow row, ImmutableArray<PrepWay> ways, string[] waits, HashSet<string> keys)
     {
@@ -137,6 +143,7 @@ public sealed record PrepRules
             Id = row.Key,
             Operation = operation,
             Way = row.Name("way", $"way of {operation}", [.. ways.Where(way => way.Operation == operation).Select(way => way.Way)]),
+            KeepsWet = row.YesOrNo("wet") ?? false,
             Condition = row.Condition(keys),
             Why = row.OptionalText("why"),
             Note = row.OptionalText("note"),

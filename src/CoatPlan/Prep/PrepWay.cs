@@ -19,6 +19,9 @@ internal sealed record PrepWay
     /// <summary>Whether it makes dust; null: as the operation does.</summary>
     public required bool? Dust { get; init; }
 
+    /// <summary>The way that does the same kept wet; null: there is none, or this is wet.</summary>
+    public required string? Wet { get; init; }
+
     /// <summary>Whether it makes sparks; null: as the operation does.</summary>
     public required bool? Hot { get; init; }
 

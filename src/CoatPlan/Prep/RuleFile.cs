@@ -43,6 +43,11 @@ internal sealed class RuleFile
         return rows.ToImmutable();
     }
 
+    /// <summary>The keys of a section's rows, in order; none where it is left out.</summary>
+    /// <param name="section">The section's key.</param>
+    public ImmutableArray<string> Keys(string section) =>
+        root?.Find(section)?.Value is MapNode map ? [.. map.Entries.Select(entry => entry.Key.Text)] : [];
+
     /// <summary>A section of plain texts by key; empty where it is left out.</summary>
     /// <param name="section">The section's key.</param>
     public ImmutableSortedDictionary<string, string> Texts(string section)

@@ -18,7 +18,7 @@ internal static class Settling
         foreach (var rule in rules.Rules)
         {
             holds[rule.Place] = !rule.Follows && rule.Condition.Holds(traits);
-            if (holds[rule.Place] && rule.Why is not null && !does.Contains(rule.Operation))
+            if (holds[rule.Place] && rule.Asks && !does.Contains(rule.Operation))
                 does.Add(rule.Operation);
         }
 
@@ -45,7 +45,7 @@ internal static class Settling
 
             operations.Add(operation.Word, new SettledOperation(
                 operation.Word,
-                operation.Strongest(holds),
+                operation.Way(holds),
                 Holding(operation, holds, rule => rule.Why is not null),
                 Holding(operation, holds, rule => rule.Note is not null)));
         }
@@ -57,7 +57,7 @@ internal static class Settling
     {
         foreach (var operation in rules.ByOperation)
         {
-            if (operation.IsAsked(holds) && (operation.Strongest(holds)?.Dust ?? catalogue.Operation(operation.Word).MakesDust))
+            if (operation.IsAsked(holds) && (operation.Way(holds)?.Dust ?? catalogue.Operation(operation.Word).MakesDust))
                 return true;
         }
 
