@@ -5,6 +5,18 @@ namespace CoatPlan.Tests.Prep;
 
 public class StagesOfAJob
 {
+    /// <summary>The job may end a week after the last coat: nothing that a day soaked waits for it.</summary>
+    [Fact]
+    public void Rags_are_put_away_on_the_day_that_soaked_them_and_not_at_the_end_of_the_job()
+    {
+        var sequence = PrepJob.Sequence(PrepJob.Surface());
+
+        foreach (var word in new[] { "solvent-clean", "final-wipe" })
+            sequence.The(word).Notes.ShouldContain(note => note.Contains("At the end of this day: rags"));
+        sequence.The("put-away").Why.ShouldContain("went at the end of each");
+        sequence.The("put-away").Why.ShouldNotContain("same day");
+    }
+
     private static readonly Sequence Bay = PrepJob.Sequence(
         PrepJob.Surface("Inner fender", finish: "factory paint", system: PrepJob.EtchSpotsAndEnamel, stays: true, condition: ["oily", "chips"],
             masks: [new MaskItem { What = "wiring loom", Kind = "wiring", Edge = UnitsNet.Length.FromFeet(6) }]),
