@@ -2,6 +2,7 @@ using System.Globalization;
 using CoatPlan.App.Wording;
 using CoatPlan.Jobs;
 using CoatPlan.Plans;
+using CoatPlan.Quantities;
 using CoatPlan.Sheets.Content;
 using CoatPlan.Supplies;
 
@@ -341,7 +342,7 @@ internal static class PlanText
         page.Heading("Quote");
         foreach (var work in quote.Hours)
             page.Row($"  {work.Operation}", string.Create(CultureInfo.InvariantCulture, $"{work.H:0.00} h"));
-        page.Amount($"Labour, {quote.LabourH.ToString("0.00", CultureInfo.InvariantCulture)} h at {Written.Money(quote.PerHour, quote.Currency)}", quote.Labour, quote.Currency);
+        page.Amount($"Labour, {QuantityFormat.Hours(Duration.FromHours(quote.LabourH))} at {Written.Money(quote.PerHour, quote.Currency)}", quote.Labour, quote.Currency);
         page.Amount("  Paint", quote.Paint, quote.Currency);
         page.Amount("  Used up besides", quote.Consumables, quote.Currency);
         page.Amount("Materials", quote.Materials, quote.Currency);

@@ -6,8 +6,6 @@ namespace CoatPlan.Sheets.Content;
 /// <summary>The quote, for a customer to read, to strike lines from and to sign.</summary>
 public static class QuoteSheet
 {
-    private const int HourDecimals = 2;
-
     /// <summary>What the sheet says; null where the job names no labour price.</summary>
     /// <param name="plan">The plan.</param>
     public static Sheet? Of(Plan plan)
@@ -96,5 +94,5 @@ public static class QuoteSheet
         return $"Planned from {PlanWords.Day(plan.Start.Date)}, {PlanWords.Clock(plan.Start)}, to {PlanWords.Day(finish.Date)}, {PlanWords.Clock(finish)}, with everything back in place.{full}";
     }
 
-    private static string HoursOf(double hours) => $"{QuantityFormat.Decimals(hours, HourDecimals)} h";
+    private static string HoursOf(double hours) => QuantityFormat.Hours(Duration.FromHours(hours));
 }

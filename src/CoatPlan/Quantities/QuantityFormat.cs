@@ -110,19 +110,23 @@ public sealed class QuantityFormat
         }
 
         const long MinutesOfTwoDays = 48 * 60;
-        long minutes = (long)Math.Round(duration.TotalMinutes, MidpointRounding.AwayFromZero);
-        if (minutes < 60) return $"{Whole(minutes)} min";
-        var parts = new List<string>();
-        if (minutes >= MinutesOfTwoDays)
-        {
-            parts.Add($"{Whole(minutes / 1440)} d");
-            minutes %= 1440;
-        }
-
-        if (minutes >= 60) parts.Add($"{Whole(minutes / 60)} h");
-        if (minutes % 60 > 0) parts.Add($"{Whole(minutes % 60)} min");
-        return string.Join(' ', parts);
+        long minutes = MinutesOf(duration);
+        if (minutes < MinutesOfTwoDays) return HoursAndMinutes(minutes);
+        return minutes % 1440 == 0 ? $"{Whole(minutes / 1440)} d" : $"{Whole(minutes / 1440)} d {HoursAndMinutes(minutes % 1440)}";
     }
+
+    /// <summary>A time of work in hours and minutes, never in days, e.g. <c>52 h 25 min</c>: what is paid by the hour is multiplied by it.</summary>
+    /// <param name="duration">The time, at least 0, rounded to the minute, half up.</param>
+    public static string Hours(Duration duration) => HoursAndMinutes(MinutesOf(duration));
+
+    private static long MinutesOf(Duration duration) => (long)Math.Round(duration.TotalMinutes, MidpointRounding.AwayFromZero);
+
+    private static string HoursAndMinutes(long minutes) => (minutes / 60, minutes % 60) switch
+    {
+        (0, var rest) => $"{Whole(rest)} min",
+        (var hours, 0) => $"{Whole(hours)} h",
+        var (hours, rest) => $"{Whole(hours)} h {Whole(rest)} min",
+    };
 
     /// <summary>A number with three digits that count, all of them before the point, thousands grouped: <c>0.85</c>, <c>12.5</c>, <c>1,152</c>.</summary>
     /// <param name="value">The number; what is not finite is written as a dash.</param>

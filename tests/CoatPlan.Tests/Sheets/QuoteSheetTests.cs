@@ -29,6 +29,29 @@ public class QuoteSheetTests
         QuoteSheet.Of(plan)!.Blocks.OfType<Notice>().Single().Text.ShouldBe(FormattableString.Invariant($"Total {quote.Total:#,0.00} USD"));
     }
 
+    /// <summary>A customer multiplies: the hours on paper times the price on paper are the labour on paper, to the cent.</summary>
+    [Theory]
+    [InlineData(971, "16 h 11 min of labour at 95.00 USD an hour.")]
+    [InlineData(3070, "51 h 10 min of labour at 95.00 USD an hour.")]
+    public void The_hours_are_told_to_the_minute_they_are_paid_by(int minutes, string line)
+    {
+        var van = SheetSamples.Van();
+        var plan = van with { Quote = van.Quote! with { LabourH = minutes / 60.0, PerHour = 95 } };
+
+        QuoteSheet.Of(plan)!.Blocks.OfType<Bullets>().SelectMany(bullets => bullets.Items).ShouldContain(line);
+    }
+
+    [Fact]
+    public void The_hours_on_paper_times_their_price_are_the_labour()
+    {
+        var quote = SheetSamples.Van().Quote!;
+        var minutes = Math.Round(quote.LabourH * 60);
+
+        (quote.LabourH * 60).ShouldBe(minutes, 1e-6);
+        quote.Hours.ShouldAllBe(one => Math.Abs((one.H * 60) - Math.Round(one.H * 60)) < 1e-6);
+        Math.Round((decimal)minutes * quote.PerHour / 60, 2, MidpointRounding.AwayFromZero).ShouldBe(quote.Labour);
+    }
+
     [Fact]
     public void What_is_not_included_is_said_and_nothing_is_made_up_for_whom_and_how_long()
     {
