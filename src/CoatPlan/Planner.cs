@@ -2,6 +2,7 @@ using CoatPlan.Air;
 using CoatPlan.Composition;
 using CoatPlan.Explanations;
 using CoatPlan.Jobs;
+using CoatPlan.Obstacles;
 using CoatPlan.Paint;
 using CoatPlan.Plans;
 using CoatPlan.Prep;
@@ -74,8 +75,8 @@ public static class Planner
         var weighed = WeighedCan.Of(job, coats);
         var dated = Timetabling.Date(settled);
         var impasse = arranged.Depth == SearchDepth.Full && !dated.Reasons.IsEmpty ? JobImpasse.Of(ready, sequence, coats, settled) : null;
-        var consumables = sprayed.Besides(OperationsAtOneStation(dated));
         var supplies = PaintSupplies.Of(sprayed.Demand, job.Have);
+        var consumables = sprayed.Besides(OperationsAtOneStation(dated));
         var quote = QuoteCount.Of(job, HandsOnHours.Of(dated, coats), supplies, consumables, coats, catalogue.Figures);
         var air = sprayed.Air;
         var respirator = RespiratorChoice.For(air, Hazards(dated, sequence, coats), catalogue);
@@ -102,7 +103,7 @@ public static class Planner
             Air = PlanAirs.Of(job, air, respirator, dated.InService is not null),
             Respirator = new PlanRespirator(respirator.Kind, respirator.Why) { Factor = respirator.Factor, CartridgeH = respirator.CartridgeLife?.TotalHours },
             Cautions = PlanCautions.Of(sprayed.Cautions),
-            Warnings = PlanWarnings.Of([.. sequence.Warnings, .. coats.Warnings, .. WeighedCan.Warnings(weighed, labels), .. sprayed.Warnings, .. PaintSupplies.Warnings(job.Have, labels), .. Consumables.Warnings(job, catalogue), .. Deadline(dated, ready)]),
+            Warnings = PlanWarnings.Of([.. sequence.Warnings, .. coats.Warnings, .. WeighedCan.Warnings(weighed, labels), .. sprayed.Warnings, .. PaintSupplies.Warnings(job.Have, labels), .. Consumables.Warnings(job, catalogue), .. Deadline(dated, ready, impasse)]),
             Quote = PlanQuotes.Of(quote),
             Masks = PlanMasks.Of(job),
             Labels = PlanLabels.Of(labels),
@@ -144,7 +145,7 @@ public static class Planner
         MayHoldLead = sequence.Warnings.Any(warning => warning.Code == "lead-suspected"),
     };
 
-    private static ImmutableArray<Warning> Deadline(DatedJob dated, ReadyJob ready) =>
+    private static ImmutableArray<Warning> Deadline(DatedJob dated, ReadyJob ready, Impasse? impasse) =>
         dated.Finish is { } finish && finish > ready.Job.FinishBy
             ?
             [
@@ -154,9 +155,14 @@ public static class Planner
                     null,
                     ("finish", WaitWords.Moment(finish)),
                     ("wanted", WaitWords.Moment(ready.Job.FinishBy.Value)),
-                    ("instead", "A later finish-by, more hours, another person or warmer air would bring it in.")),
+                    ("instead", WhatMayHelp(impasse))),
             ]
             : [];
+
+    // Only what was tried is said to help.
+    private static string WhatMayHelp(Impasse? impasse) => impasse is { WaysOut.IsEmpty: false }
+        ? "Its ways out were each tried."
+        : "A finish-by no earlier than that would be met. More hours, another person or warmer air may bring the finish in, or change nothing.";
 
     // In the order of the work on a part, whenever it is done: what is used up, and the words that say for what, then stay when steps move.
     private static ImmutableArray<Operation> OperationsAtOneStation(DatedJob dated) =>

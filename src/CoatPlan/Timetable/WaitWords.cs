@@ -52,7 +52,7 @@ internal static class WaitWords
                 $"{title} finds no time to start: {place.AirAround.Of(coat.Surfaces).WhyNot(coat, work, Math.Max(0, blockage.Earliest), place.Clock, place.Format)} Start later, hold the place warmer, or choose a product with wider limits.",
             ReasonKind.Capacity => $"{title} asks for more of the {blockage.Reason.Resource} than there is: raise it in the job, or list fewer pieces together.",
             ReasonKind.MostWait => $"{title} cannot start before the window of the step before it closes: longer working spans, smaller surfaces or a product with a wider window would open it.",
-            ReasonKind.Horizon => $"{title} does not fit into the 60 days from the start: more hours or more people would bring it in.",
+            ReasonKind.Horizon => $"{title} does not fit into the 60 days from the start: more hours or more people may bring it in.",
             _ => $"{title} finds no time that meets its windows, working hours and air together within 60 days from the start.",
         };
     }
@@ -61,7 +61,7 @@ internal static class WaitWords
     public static string Late(LocalDateTime finish, LocalDateTime asked)
     {
         var late = Period.Between(asked, finish, PeriodUnits.Minutes).Minutes;
-        return $"The earliest finish found is {Moment(finish)}, {Words((int)late)} after the {Moment(asked)} asked for (finish-by): a later finish-by, more hours, another person or warmer air would bring it in.";
+        return $"The earliest finish found is {Moment(finish)}, {Words((int)late)} after the {Moment(asked)} asked for (finish-by). A finish-by no earlier than that would be met; more hours, another person or warmer air may bring the finish in, or change nothing.";
     }
 
     /// <summary>The window of a link that is in use.</summary>

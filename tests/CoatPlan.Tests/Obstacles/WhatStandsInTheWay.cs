@@ -153,6 +153,7 @@ public class WhatStandsInTheWay
 
         plan.WaysOut.ShouldContain(way => way.Finish == plan.Finish && way.What.Contains("finish-by", StringComparison.Ordinal));
         plan.WaysOut.Where(way => !way.What.Contains("finish-by", StringComparison.Ordinal)).ShouldAllBe(way => way.Finish <= plan.FinishBy);
+        plan.Warnings.Single(warning => warning.Code == "deadline").Text.ShouldContain("Its ways out were each tried.");
     }
 
     [Fact]

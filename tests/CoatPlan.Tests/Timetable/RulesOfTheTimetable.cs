@@ -175,6 +175,18 @@ public class RulesOfTheTimetable
         plan.MeetsWhatWasAsked.ShouldBeFalse();
     }
 
+    /// <summary>Nobody tried more hours or another person here: they may help, and may not.</summary>
+    [Fact]
+    public void What_would_help_a_missed_finish_is_promised_only_where_it_was_tried()
+    {
+        var plan = Planned(hours: "Fri-Sun: 08:00-18:00", more: "finish-by: 2027-05-14 09:00");
+        var said = plan.Reasons.Append(plan.Warnings.Single(warning => warning.Code == "deadline").Text).ToArray();
+
+        plan.WaysOut.ShouldBeEmpty();
+        said.ShouldAllBe(text => text.Contains("or change nothing"));
+        said.ShouldAllBe(text => !text.Contains("would bring it in"));
+    }
+
     [Fact]
     public void About_an_hour_lies_between_the_last_coat_and_unmasking_at_70_F()
     {
