@@ -341,8 +341,8 @@ internal static class PlanText
 
         page.Heading("Quote");
         foreach (var work in quote.Hours)
-            page.Row($"  {work.Operation}", string.Create(CultureInfo.InvariantCulture, $"{work.H:0.00} h"));
-        page.Amount($"Labour, {QuantityFormat.Hours(Duration.FromHours(quote.LabourH))} at {Written.Money(quote.PerHour, quote.Currency)}", quote.Labour, quote.Currency);
+            page.Row($"  {work.Operation}", QuantityFormat.Hours(Duration.FromHours(work.H)));
+        page.Amount($"Labour, {QuantityFormat.Hours(Duration.FromHours(quote.LabourH))} at {Plain(quote.PerHour, quote.Currency)}", quote.Labour, quote.Currency);
         page.Amount("  Paint", quote.Paint, quote.Currency);
         page.Amount("  Used up besides", quote.Consumables, quote.Currency);
         page.Amount("Materials", quote.Materials, quote.Currency);

@@ -105,7 +105,7 @@ internal sealed partial class PlanPhrases
         nameof(PlanPasses.FanM) or nameof(PlanPasses.SpacingM) or nameof(PlanPasses.DistanceM) => [words.ByHand(number)],
         _ when name.EndsWith('M') => [words.Length(number)],
         _ when name.EndsWith("Ratio", StringComparison.Ordinal) || name.StartsWith("Humidity", StringComparison.Ordinal) => [PlanWords.Percent(number)],
-        "H" or "LabourH" => [$"{QuantityFormat.Decimals(number, 2)} h"],
+        "H" or "LabourH" => [QuantityFormat.Hours(Duration.FromHours(number))],
         _ => [],
     };
 
