@@ -1,5 +1,7 @@
 using CoatPlan.App.Wording;
+using CoatPlan.Jobs;
 using CoatPlan.Presets;
+using UnitsNet;
 
 namespace CoatPlan.App;
 
@@ -8,13 +10,14 @@ internal static class PresetTables
 {
     /// <summary>Every table that a job file draws words from.</summary>
     /// <param name="catalogue">The presets.</param>
-    public static ImmutableArray<PresetTable> Of(Catalogue catalogue) =>
+    /// <param name="units">The units of a job, for the figures of products and pieces; null: both, where there is no job.</param>
+    public static ImmutableArray<PresetTable> Of(Catalogue catalogue, PrintUnits? units = null) =>
     [
         Materials(catalogue),
         Finishes(catalogue),
         Conditions(catalogue),
-        Products(catalogue),
-        Pieces(catalogue),
+        Products(catalogue, units),
+        Pieces(catalogue, units),
         MaskKinds(catalogue),
         new("Hazards", [.. catalogue.Hazards.Select(row => new PresetRow(row.Word, row.Means, From(row.Provenance)))]),
         new("Operations", [.. catalogue.Operations.Select(row => new PresetRow(row.Word, $"{row.Title}. {row.Why}", From(row.Provenance)))]),
@@ -127,13 +130,15 @@ internal static class PresetTables
 
     /// <summary>Classes of product.</summary>
     /// <param name="catalogue">The presets.</param>
-    public static PresetTable Products(Catalogue catalogue) =>
-        new("Products", [.. catalogue.Products.Select(row => new PresetRow(row.Word, MeaningOf(row), $"{From(row.Provenance)}{Moved(row)}"))]);
+    /// <param name="units">The units of a job; null: both, where there is no job.</param>
+    public static PresetTable Products(Catalogue catalogue, PrintUnits? units = null) =>
+        new("Products", [.. catalogue.Products.Select(row => new PresetRow(row.Word, MeaningOf(row, units), $"{From(row.Provenance)}{Moved(row)}"))]);
 
     /// <summary>Usual pieces.</summary>
     /// <param name="catalogue">The presets.</param>
-    public static PresetTable Pieces(Catalogue catalogue) =>
-        new("Pieces", [.. catalogue.Pieces.Select(row => new PresetRow(row.Name, MeaningOf(row), From(row.Provenance)))]);
+    /// <param name="units">The units of a job; null: both, where there is no job.</param>
+    public static PresetTable Pieces(Catalogue catalogue, PrintUnits? units = null) =>
+        new("Pieces", [.. catalogue.Pieces.Select(row => new PresetRow(row.Name, MeaningOf(row, units), From(row.Provenance)))]);
 
     /// <summary>Kinds of things that are masked.</summary>
     /// <param name="catalogue">The presets.</param>
@@ -173,13 +178,13 @@ internal static class PresetTables
         return string.Join("; ", Titled(condition.Title, condition.Word).Append($"{bare}{asks}"));
     }
 
-    private static string MeaningOf(ProductClass product)
+    private static string MeaningOf(ProductClass product, PrintUnits? units)
     {
         var coats = product.CoatsLeast == product.CoatsMost ? $"{product.CoatsMost}" : $"{product.CoatsLeast} to {product.CoatsMost}";
         var note = product.Note.Length == 0 ? "" : $" {product.Note}";
-        return $"{product.Title}; {coats} coats, one can of {Written.Number(product.NetMass.Ounces, 1)} oz ({Written.Number(product.NetMass.Grams, 0)} g) covers {Written.Number(product.Covers.SquareMeters, 2)} m² "
-            + $"({Written.Number(product.Covers.SquareFeet, 1)} ft²) in one coat, {Written.Percent(product.SolidsByVolume.DecimalFractions)} solids by volume, {Written.Number(product.DryFilm.Micrometers, 0)} µm dry a coat; "
-            + $"touch {Written.Minutes(product.Times.Touch.TotalMinutes)}, handle {Written.Minutes(product.Times.Handle.TotalMinutes)}; stands {Written.Number(product.Heat.DegreesCelsius, 0)} °C; {string.Join(", ", product.Hazards)}.{note}";
+        return $"{product.Title}; {coats} coats, one can of {Mass(product.NetMass, units)} covers {Area(product.Covers, units)} in one coat, "
+            + $"{Written.Percent(product.SolidsByVolume.DecimalFractions)} solids by volume, {Film(product.DryFilm, units)} dry a coat; "
+            + $"touch {Written.Minutes(product.Times.Touch.TotalMinutes)}, handle {Written.Minutes(product.Times.Handle.TotalMinutes)}; stands {Heat(product.Heat, units)}; {string.Join(", ", product.Hazards)}.{note}";
     }
 
     private static string Moved(ProductClass product) => product.Moved.IsEmpty
@@ -190,8 +195,28 @@ internal static class PresetTables
 
     private static List<string> Titled(string title, string word) => title == word ? [] : [title];
 
-    private static string MeaningOf(Piece piece) =>
-        $"about {Written.Number(piece.Outline.SquareFeet, 1)} ft² ({Written.Number(piece.Outline.SquareMeters, 2)} m²) each, usually {string.Join(" or ", piece.Materials)}";
+    private static string Mass(Mass mass, PrintUnits? units) =>
+        InOrder(units, $"{Written.Number(mass.Ounces, 1)} oz", $"{Written.Number(mass.Grams, 0)} g");
+
+    private static string Area(Area area, PrintUnits? units) =>
+        InOrder(units, $"{Written.Number(area.SquareFeet, 1)} ft²", $"{Written.Number(area.SquareMeters, 2)} m²");
+
+    private static string Film(Length film, PrintUnits? units) =>
+        InOrder(units, $"{Written.Number(film.Mils, 1)} mil", $"{Written.Number(film.Micrometers, 0)} µm");
+
+    private static string Heat(Temperature heat, PrintUnits? units) =>
+        InOrder(units, $"{Written.Number(heat.DegreesFahrenheit, 0)} °F", $"{Written.Number(heat.DegreesCelsius, 0)} °C");
+
+    // US first, as a job's own default is.
+    private static string InOrder(PrintUnits? units, string us, string metric) => units switch
+    {
+        PrintUnits.Us => us,
+        PrintUnits.Metric => metric,
+        _ => $"{us} ({metric})",
+    };
+
+    private static string MeaningOf(Piece piece, PrintUnits? units) =>
+        $"about {Area(piece.Outline, units)} each, usually {string.Join(" or ", piece.Materials)}";
 
     private static string From(Provenance provenance) => $"{Word(provenance.Status)}: {provenance.Source}";
 

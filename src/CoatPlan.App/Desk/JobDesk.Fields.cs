@@ -107,7 +107,7 @@ internal sealed partial class JobDesk
         [.. edited.At(JobPath.Root.Key(map)).Rows.Select(row => row.Name)];
 
     private PickerRow WithMeaning(string word) =>
-        new(word, PresetTables.Of(Catalogue).SelectMany(table => table.Rows).FirstOrDefault(row => row.Word == word)?.Means ?? "");
+        new(word, PresetTables.Of(Catalogue, Job?.Units).SelectMany(table => table.Rows).FirstOrDefault(row => row.Word == word)?.Means ?? "");
 
     private void DeleteField(OutlineRow row)
     {

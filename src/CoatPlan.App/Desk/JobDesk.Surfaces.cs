@@ -139,7 +139,7 @@ internal sealed partial class JobDesk
         if (Job is null)
             return;
 
-        var rows = PresetTables.Pieces(Catalogue).Rows.Select(row => new PickerRow(row.Word, row.Means));
+        var rows = PresetTables.Pieces(Catalogue, Job.Units).Rows.Select(row => new PickerRow(row.Word, row.Means));
         Picking = new Picker("Which piece to add", [new PickerRow(SurfaceEdits.AnotherPiece, "name and area to be typed"), .. rows], [],
             picked => picked is [var word] ? AddPiece(word) : "nothing fits what was typed");
     }

@@ -1,5 +1,7 @@
+using CoatPlan.App;
 using CoatPlan.App.Desk;
 using CoatPlan.App.Desk.Asking;
+using CoatPlan.Jobs;
 
 namespace CoatPlan.Tests.Desk;
 
@@ -23,6 +25,23 @@ public sealed class GuideTests
         job.Systems[0].Layers.Select(layer => (layer.Product, layer.OnlyBare)).ShouldBe([("etch-primer", true), ("underhood-black", false)]);
         job.Systems[1].Layers.Select(layer => (layer.Product, layer.OnlyBare)).ShouldBe([("etch-primer", false), ("underhood-black", false)]);
         job.FinishBy.ShouldBe(new LocalDateTime(2027, 5, 16, 20, 0));
+    }
+
+    [Theory]
+    [InlineData("us", "ft²", "m²")]
+    [InlineData("metric", "m²", "ft²")]
+    public void Presets_are_explained_in_the_units_of_the_job(string units, string own, string other)
+    {
+        var desk = Asked();
+        Pick(desk, "my own vehicle");
+        desk.Take("Engine bay").ShouldBeTrue();
+        Pick(desk, units);
+
+        var fender = desk.Picking.ShouldNotBeNull().Rows.Single(row => row.Word == "inner fender");
+
+        fender.Means.ShouldContain(own);
+        fender.Means.ShouldNotContain(other);
+        PresetTables.Products(CoatPlan.Presets.BuiltInPresets.Read(), PrintUnits.Us).Rows.ShouldAllBe(row => !row.Means.Contains("µm") && !row.Means.Contains(" m²") && !row.Means.Contains(" g covers"));
     }
 
     [Fact]

@@ -33,7 +33,7 @@ internal static class CanQuestions
     }
 
     private static GuideQuestion Which(GuideDraft draft, Catalogue catalogue) => GuideQuestion.Some("Which cans are there, or shall be bought? Mark all of them.",
-        [.. PresetTables.Products(catalogue).Rows.Select(row => new PickerRow(row.Word, row.Means))],
+        [.. PresetTables.Products(catalogue, draft.PrintUnits).Rows.Select(row => new PickerRow(row.Word, row.Means))],
         words => draft with
         {
             Cans = [.. words.Select(word => new GuideCan(word.EndsWith(Suffix, StringComparison.Ordinal) ? word[..^Suffix.Length] : word, word))],

@@ -1,3 +1,5 @@
+using CoatPlan.Jobs;
+
 namespace CoatPlan.App.Desk.Asking;
 
 /// <summary>A job as far as it was asked for: every answer as it was typed or picked, null for what was not asked yet.</summary>
@@ -59,6 +61,9 @@ internal sealed record GuideDraft
 
     /// <summary>Whether figures are metric.</summary>
     public bool IsMetric => Units == "metric";
+
+    /// <summary>How the plan shall print.</summary>
+    public PrintUnits PrintUnits => IsMetric ? PrintUnits.Metric : PrintUnits.Us;
 
     /// <summary>The draft with one of its parts changed.</summary>
     /// <param name="at">The part, from 0.</param>

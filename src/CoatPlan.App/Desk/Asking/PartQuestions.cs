@@ -39,7 +39,7 @@ internal static class PartQuestions
     }
 
     private static GuideQuestion Which(GuideDraft draft, Catalogue catalogue) => GuideQuestion.Some("What parts shall be refinished? Mark all of them.",
-        [.. PresetTables.Pieces(catalogue).Rows.Select(row => new PickerRow(row.Word, row.Means)), new PickerRow(SurfaceEdits.AnotherPiece, "anything else; its name and area are asked")],
+        [.. PresetTables.Pieces(catalogue, draft.PrintUnits).Rows.Select(row => new PickerRow(row.Word, row.Means)), new PickerRow(SurfaceEdits.AnotherPiece, "anything else; its name and area are asked")],
         words => draft with { Parts = [.. words.Select(word => PartOf(draft, catalogue.Pieces.FirstOrDefault(piece => piece.Name == word)))] });
 
     private static GuidePart PartOf(GuideDraft draft, Piece? piece) => new()
