@@ -60,6 +60,8 @@ internal static class Edge
         {
             foreach (var error in parsed.Errors.Select(error => error.Message).Distinct(StringComparer.Ordinal))
                 surroundings.Complain($"coatplan: {error.ReplaceLineEndings(" ")}");
+            if (CommandTree.Misspelt(root, arguments) is { } word)
+                surroundings.Complain($"coatplan: no command is called `{word.Typed}`; did you mean `{word.Meant}`?");
             surroundings.Complain($"coatplan: see coatplan {CommandOf(parsed)}--help");
             return ExitCode.BadInput;
         }

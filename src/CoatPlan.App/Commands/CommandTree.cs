@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Help;
+using CoatPlan.Problems;
 
 namespace CoatPlan.App.Commands;
 
@@ -41,12 +42,23 @@ internal static class CommandTree
     public static IReadOnlyList<string> Spelled(RootCommand root, IReadOnlyList<string> arguments)
     {
         var names = root.Subcommands.Select(command => command.Name).ToHashSet(StringComparer.Ordinal);
-        var first = arguments.FirstOrDefault(argument => argument == "-" || !argument.StartsWith('-'));
+        var first = FirstWord(arguments);
         var asksOfTheProgram = arguments.Any(argument => argument is "--help" or "-h" or "-?" or "--version");
         return (first is null && asksOfTheProgram) || (first is not null && (names.Contains(first) || first.StartsWith('[')))
             ? arguments
             : [OpenCommand.Name, .. arguments];
     }
+
+    /// <summary>The command that was meant where the first word was taken for a job file and is nearly a command's name; null: none is near.</summary>
+    /// <param name="root">The root command.</param>
+    /// <param name="arguments">What the person typed.</param>
+    public static (string Typed, string Meant)? Misspelt(RootCommand root, IReadOnlyList<string> arguments) =>
+        !ReferenceEquals(Spelled(root, arguments), arguments) && FirstWord(arguments) is { } typed
+        && Nearest.To(typed, root.Subcommands.Where(command => !command.Hidden).Select(command => command.Name)) is { } meant
+            ? (typed, meant)
+            : null;
+
+    private static string? FirstWord(IReadOnlyList<string> arguments) => arguments.FirstOrDefault(argument => argument == "-" || !argument.StartsWith('-'));
 
     private static void SayItOurWay(RootCommand root)
     {

@@ -24,6 +24,14 @@ public sealed class UsageTests
         run.Errors.ShouldContain("--help");
     }
 
+    [Fact]
+    public void A_command_that_is_nearly_spelt_is_named()
+    {
+        CommandRun.Of("plann", "weekend.job.yaml").Errors.ShouldContain("no command is called `plann`; did you mean `plan`?");
+        CommandRun.Of("weekend.job.yaml", "weekend.job.yaml").Errors.ShouldNotContain("did you mean");
+        CommandRun.Of("plan", "a", "b").Errors.ShouldNotContain("did you mean");
+    }
+
     [Theory]
     [InlineData("plan", "--json")]
     [InlineData("sheets", "--to")]
