@@ -13,13 +13,14 @@ public sealed record Bounds(double Least, double Most, string Unit = "", bool Le
     /// <param name="value">The figure.</param>
     public bool Hold(double value) => double.IsFinite(value) && value <= Most && (LeastIsOut ? value > Least : value >= Least);
 
-    /// <summary>The bounds in words, e.g. <c>0 to 100 %</c> or <c>more than 0</c>.</summary>
+    /// <summary>The bounds in words, e.g. <c>0 to 100 %</c>, <c>more than 0</c> or, where only one figure is within, <c>1</c>.</summary>
     public override string ToString()
     {
         string unit = Unit.Length == 0 ? "" : " " + Unit;
         string least = Least.ToString(CultureInfo.InvariantCulture);
         string most = Most.ToString("#,##0.######", CultureInfo.InvariantCulture);
         if (!double.IsFinite(Most)) return LeastIsOut ? $"more than {least}{unit}" : $"{least}{unit} or more";
+        if (Least == Most) return least + unit;
         return LeastIsOut ? $"more than {least} and at most {most}{unit}" : $"{least} to {most}{unit}";
     }
 }

@@ -81,6 +81,9 @@ internal static class Sentences
         return New("unknown-key", $"unknown key `{key}` in {where}", expected, key, Quoted(meant));
     }
 
+    public static Problem KeyOutside(string key, string beside) =>
+        New("unknown-key", $"`{key}` stands beside `{beside}`", $"it inside the braces of `{beside}`: `{{{beside}: {{…, {key}: …}}}}`", key);
+
     public static Problem MissingKey(string key, string where, string example) =>
         New("missing-key", $"`{key}` is missing in {where}", example.Length == 0 ? $"`{key}:`" : $"`{key}: {example}`");
 

@@ -10,6 +10,18 @@ public sealed class BadInputTests
     // Stands in a mistake where its problem must point, and is taken out before the text is read.
     public const char Place = '‸';
 
+    [Fact]
+    public void Where_one_figure_is_all_that_can_stand_it_is_said_alone() =>
+        new Bounds(1, 1).ToString().ShouldBe("1");
+
+    [Fact]
+    public void What_goes_into_the_braces_of_a_shape_is_sent_there()
+    {
+        string text = JobFiles.Complete.Replace("sides: 2}}", "sides: 2}, less: [{disc: {diameter: 2 in}}]}", StringComparison.Ordinal);
+
+        Problems(text).ShouldHaveSingleItem().ToString().ShouldEndWith("`less` stands beside `panel`, expected it inside the braces of `panel`: `{panel: {…, less: …}}`");
+    }
+
     [Theory]
     // Unknown, missing and repeated keys
     [InlineData("finish-by: 2027", "‸fnish-by: 2027", "unknown-key", "`finish-by`")]
@@ -20,6 +32,7 @@ public sealed class BadInputTests
     [InlineData("- name: Inner fender\n    count: 2\n    material: steel", "- ‸name: Inner fender\n    count: 2", "missing-key", null)]
     [InlineData("job: Roadster engine bay\n", "job: Roadster engine bay\n‸job: Again\n", "repeated-key", null)]
     [InlineData("preset: etch-primer-aerosol}", "preset: etch-primer-aerosol, ‸preset: rust-converter}", "repeated-key", null)]
+    [InlineData("sides: 2}}", "sides: 2}, ‸less: [{disc: {diameter: 2 in}}]}", "unknown-key", null)]
     // Wrong types and units
     [InlineData("area: 8 ft2", "area: ‸8 ft", "wrong-unit", null)]
     [InlineData("edge: 6 ft", "edge: ‸6 ft2", "wrong-unit", null)]

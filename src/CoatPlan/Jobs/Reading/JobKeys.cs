@@ -219,7 +219,7 @@ internal static class JobKeys
     ];
 
     public static readonly KeyTable Shape = Map("a shape",
-        [.. Shapes.Select(shape => May(shape.Name, new MapForm(() => shape.Table), shape.Name))]) with { Agreeing = OneOf([.. Shapes.Select(shape => shape.Name)]) };
+        [.. Shapes.Select(shape => May(shape.Name, new MapForm(() => shape.Table), shape.Name))]) with { Agreeing = OneOf([.. Shapes.Select(shape => shape.Name)]), Inside = ["count", "less"] };
 
     public static readonly KeyTable ConsumablePrice = Map("the price of a consumable",
         Must("price", new MoneyForm(), "price of one pack"),

@@ -56,6 +56,12 @@ internal sealed class MapReading
         {
             if (Context.Problems.IsFull) return;
             if (table.Find(entry.Key.Text) is not null) continue;
+            if (table.Inside.Contains(entry.Key.Text) && table.Keys.FirstOrDefault(key => map.Find(key.Name) is not null) is { } beside)
+            {
+                Context.Problems.Add(entry.Key.Mark, Sentences.KeyOutside(entry.Key.Text, beside.Name));
+                continue;
+            }
+
             var free = table.Keys.Select(key => key.Name).Where(name => map.Find(name) is null);
             string? meant = Nearest.To(JobWords.Fold(entry.Key.Text).Replace(' ', '-'), free);
             if (meant is not null) misspelt.Add(meant);
