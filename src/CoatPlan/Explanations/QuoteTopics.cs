@@ -64,7 +64,7 @@ internal static class QuoteTopics
 
         public Explanation Besides() => Money(
             "what is used up besides paint", quote.Consumables, "Σ packs × price of one pack, as far as prices are known",
-            [.. workings.Consumables.Where(one => one.Price is > 0).Select(one => (Explanation?)Given($"{one.Item}, {Told.Plain(one.Packs)} packs", one.Price!.Value))]);
+            [.. workings.Consumables.Where(one => one.Price is > 0).Select(one => (Explanation?)Given($"{one.Item}, {Told.Plain(one.Packs)} {(one.Packs == 1 ? "pack" : "packs")}", one.Price!.Value))]);
 
         public Explanation Materials() => Money("materials before markup", quote.Materials, "paint + what is used up besides", Paint(), Besides());
 

@@ -36,6 +36,17 @@ public sealed class FiguresAskedFor
         All(cans).ShouldContain(one => one.What.StartsWith("relief", StringComparison.Ordinal) && one.Number == 1.25);
     }
 
+    [Fact]
+    public void One_pack_is_told_as_one()
+    {
+        var priced = Text.Replace("tax: 8.25 %}", "tax: 8.25 %, consumables: {tack cloth: {price: 1.50}}}", StringComparison.Ordinal);
+        var workings = Planner.Work(JobIntake.Read(priced, "bench.job.yaml", Trade.Standard, _ => FileText.Unreadable("none")).Ready!, SearchDepth.Quick).Workings;
+        var packs = workings.Consumables.Single(one => one.Word == "tack-cloth").Packs;
+
+        Explaining.Of(workings, "quote.consumables").Explanation!.Inputs.ShouldHaveSingleItem().What.ShouldBe(packs == 1 ? "tack cloth, 1 pack" : $"tack cloth, {packs} packs");
+        packs.ShouldBe(1);
+    }
+
     [Theory]
     [InlineData("supplies[0].cans")]
     [InlineData("supplies.black.cans")]
