@@ -28,4 +28,16 @@ public sealed record Chance
 
     /// <summary>What another hour, helper or heater would make of it.</summary>
     public ImmutableArray<ChanceBuy> Buys { get; init; } = [];
+
+    /// <summary>What the draws that <see cref="Buys"/> were tried with come to with nothing more; null: none were tried.</summary>
+    public ChanceBuy? Unbought { get; init; }
+
+    /// <summary>Those of <see cref="Buys"/> with which more of the same draws are in time, or half of them finish earlier.</summary>
+    public ImmutableArray<ChanceBuy> Helping => [.. Buys.Where(Helps)];
+
+    /// <summary>The others: they were tried and change nothing for the better.</summary>
+    public ImmutableArray<ChanceBuy> Idle => [.. Buys.Where(buy => !Helps(buy))];
+
+    private bool Helps(ChanceBuy buy) =>
+        buy.Meets > Unbought?.Meets || (buy.Finish50 is { } finish && (Unbought?.Finish50 is not { } known || finish < known));
 }

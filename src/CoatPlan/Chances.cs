@@ -38,6 +38,8 @@ public static class Chances
         var report = Counted(progress, asked.Draws + tried.Length * asked.BuyDraws);
         var drawn = ChanceDraws.Of(ModelOf(arranged, asked), asked.Draws, withCosts: true, report, asked.Threads, cancel);
         var finishes = Sorted(drawn.Finishes);
+        // Each draw is the same however many there are: what is bought is held against as many draws without it.
+        var alike = Sorted(drawn.Finishes[..Math.Min(asked.BuyDraws, asked.Draws)]);
         return new Chance
         {
             Draws = asked.Draws,
@@ -47,6 +49,7 @@ public static class Chances
             Finish90 = FinishOf(finishes, NineOfTen, ready.Job),
             Cans = [.. plan.Supplies.SelectMany(supply => supply.Covered.Select(covered => new ChanceCans(supply.Product, covered.Cans, covered.Share)))],
             Costly = drawn.Costs(),
+            Unbought = tried.IsEmpty ? null : new ChanceBuy("nothing more", Meets(alike, ready.Job), FinishOf(alike, Half, ready.Job)),
             Buys = [.. tried.Select(bought => Buy(bought.What, ready.With(bought.Job), arranged, asked, report, cancel))],
         };
     }

@@ -83,8 +83,10 @@ internal static class ChanceCommand
 
         if (!chance.Buys.IsEmpty)
             page.Heading("What would help");
-        foreach (var buy in chance.Buys)
+        foreach (var buy in chance.Helping)
             page.Bullet("-", $"With {buy.What}: {(buy.Meets is { } share ? $"{Written.Percent(share)} in time, " : "")}even odds {Moment(buy.Finish50)}");
+        if (!chance.Idle.IsEmpty)
+            page.Bullet("-", $"Tried, and changing nothing for the better: {string.Join("; ", chance.Idle.Select(buy => buy.What))}");
 
         page.Heading("Cans");
         foreach (var cans in chance.Cans)

@@ -28,8 +28,10 @@ internal static class ChancePage
 
         if (!chance.Buys.IsEmpty)
             Head("What would help");
-        foreach (var buy in chance.Buys)
+        foreach (var buy in chance.Helping)
             Say("- ", $"With {buy.What}: {(buy.Meets is { } share ? $"{Written.Percent(share)} in time, " : "")}even odds {Moment(buy.Finish50)}");
+        if (!chance.Idle.IsEmpty)
+            Say("- ", $"Tried, and changing nothing for the better: {string.Join("; ", chance.Idle.Select(buy => buy.What))}");
 
         Head("Cans");
         foreach (var cans in chance.Cans)

@@ -33,11 +33,11 @@ internal sealed class CoveredDraws
         return least + over;
     }
 
-    /// <summary>From one package under the low number to the one that covers all draws or stands one over the high number.</summary>
+    /// <summary>From one package under the low number, and at least one, to the one that covers all draws or stands one over the high number.</summary>
     public ImmutableArray<CoveredShare> Around(int low, int high)
     {
         var shares = ImmutableArray.CreateBuilder<CoveredShare>();
-        for (var packages = Math.Max(0, low - 1); packages <= high + 1; packages++)
+        for (var packages = Math.Max(1, low - 1); packages <= high + 1; packages++)
         {
             var share = packages < least ? 0 : (double)covered[Math.Min(packages - least, covered.Length - 1)] / draws;
             shares.Add(new CoveredShare(packages, share));

@@ -54,6 +54,42 @@ public class ChanceOfAJob
         buys.ShouldAllBe(buy => buy.Meets >= 0 && buy.Meets <= 1);
     }
 
+    /// <summary>Fewer draws are tried with each thing than without: a share of them that differs by chance is no help.</summary>
+    [Fact]
+    public void What_is_bought_is_held_against_the_same_draws_without_it()
+    {
+        var few = Of(By("05-16 12:00"), Few with { Draws = 40, BuyDraws = 40 });
+        var many = Of(By("05-16 12:00"), Few with { Draws = 200, BuyDraws = 40 });
+
+        many.Unbought.ShouldBe(few.Unbought);
+        (few.Unbought!.Meets, few.Unbought.Finish50).ShouldBe((few.Meets, few.Finish50));
+        many.Helping.ShouldBe(few.Helping);
+    }
+
+    [Fact]
+    public void What_changes_nothing_is_no_help()
+    {
+        var noon = new LocalDateTime(2027, 5, 16, 12, 0);
+        var chance = new Chance
+        {
+            Draws = 100,
+            Planned = noon,
+            Meets = 0.4,
+            Finish50 = noon.PlusHours(2),
+            Unbought = new ChanceBuy("nothing more", 0.5, noon),
+            Buys =
+            [
+                new ChanceBuy("the same", 0.5, noon), new ChanceBuy("more in time", 0.6, noon), new ChanceBuy("sooner", 0.5, noon.PlusHours(-1)),
+                new ChanceBuy("worse", 0.4, noon.PlusHours(1)), new ChanceBuy("never", 0.5, null),
+            ],
+        };
+
+        chance.Helping.Select(buy => buy.What).ShouldBe(["more in time", "sooner"]);
+        chance.Idle.Select(buy => buy.What).ShouldBe(["the same", "worse", "never"]);
+        (chance with { Unbought = new ChanceBuy("nothing more", null, noon), Buys = [new ChanceBuy("the same", null, noon), new ChanceBuy("sooner", null, noon.PlusHours(-1))] })
+            .Helping.Select(buy => buy.What).ShouldBe(["sooner"]);
+    }
+
     [Fact]
     public void A_job_that_cannot_be_placed_has_no_chance() =>
         Chances.Of(StartsWorthHaving.Ready(Desks.SmallJob.Replace("air: 70 °F,   humidity: 40 %", "air: 30 °F, humidity: 40 %", StringComparison.Ordinal)), Few).ShouldBeNull();

@@ -77,6 +77,15 @@ public sealed class CansToBuy
     }
 
     [Fact]
+    public void Where_one_can_does_none_is_not_told_of()
+    {
+        var demand = PaintSamples.Demand(PaintSamples.Job([PaintSamples.Panel(0.1)]));
+
+        demand.CansLow.ShouldBe(1);
+        demand.Covered[0].ShouldBe(new CoveredShare(1, 1));
+    }
+
+    [Fact]
     public void The_same_job_draws_the_same_and_low_likely_high_rise()
     {
         var job = PaintSamples.Job([PaintSamples.Panel(4.7)]);
