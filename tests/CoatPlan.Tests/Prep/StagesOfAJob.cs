@@ -12,7 +12,7 @@ public class StagesOfAJob
         var sequence = PrepJob.Sequence(PrepJob.Surface());
 
         foreach (var word in new[] { "solvent-clean", "final-wipe" })
-            sequence.The(word).Notes.ShouldContain(note => note.Contains("At the end of this day: rags"));
+            sequence.The(word).Why.ShouldContain("at the end of the day");
         sequence.The("put-away").Why.ShouldContain("went at the end of each");
         sequence.The("put-away").Why.ShouldNotContain("same day");
     }
