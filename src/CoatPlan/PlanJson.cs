@@ -111,6 +111,7 @@ public static class PlanJson
         WriteTime(json, "lastSafeStart", step.LastSafeStart);
         json.WriteString("afterLastSafeStart", step.AfterLastSafeStart);
         json.WriteString("why", step.Why);
+        WriteTexts(json, "notes", step.Notes);
         json.WriteString("waitsFor", step.WaitsFor);
         json.WriteNumber("slackMin", step.SlackMin);
         WriteNumber(json, "ml", step.Ml, AmountDecimals);

@@ -140,6 +140,8 @@ internal static class PlanText
                 Step(page, plan, step, day);
                 Readings(page, step, said);
                 page.Text(StepIndent, $"why: {step.Why}");
+                foreach (var note in step.Notes)
+                    page.Text(StepIndent, $"mind: {note}");
                 said = step.Limits ?? said;
             }
         }

@@ -15,6 +15,8 @@ internal static class StepPage
     {
         var lines = ImmutableArray.CreateBuilder<PageLine>();
         Say("why     ", step.Why);
+        foreach (var note in step.Notes)
+            Say("mind    ", note);
         foreach (var wait in Sentences.WaitsOf(plan, step))
             Say("waits   ", wait);
         if (step.WaitsFor.Length > 0)

@@ -69,6 +69,8 @@ public static class WorkSheet
     internal static IEnumerable<string> Details(PlanStep step, Plan plan, PlanWords words)
     {
         yield return $"Hands-on {PlanWords.Minutes(step.HandsMin)}. {WhyLine.Of(step.Why)}";
+        foreach (var note in step.Notes)
+            yield return WhyLine.Of(note);
         if (step.Passes is { } passes)
             yield return $"Passes {words.ByHand(passes.FanM)} wide, {words.ByHand(passes.SpacingM)} apart, nozzle {words.ByHand(passes.DistanceM)} off.";
         foreach (var wait in step.After.Where(wait => wait.LeastMin > 0))

@@ -37,6 +37,7 @@ internal static class PlanSteps
         LastSafeStart = step.LastSafeStart,
         AfterLastSafeStart = step.AfterLastSafeStart,
         Why = step.Why,
+        Notes = step.Operation?.Notes ?? [],
         WaitsFor = step.WaitsFor,
         SlackMin = step.SlackMinutes,
         Ml = step.Volume?.Milliliters,

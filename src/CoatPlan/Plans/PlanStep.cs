@@ -79,6 +79,9 @@ public sealed record PlanStep
     /// <summary>Why it is done.</summary>
     public required string Why { get; init; }
 
+    /// <summary>How to do it and what to mind, one sentence each: which part is done which way, what is looked at before it goes on; none for a coat.</summary>
+    public ImmutableArray<string> Notes { get; init; } = [];
+
     /// <summary>Why it starts no earlier.</summary>
     public required string WaitsFor { get; init; }
 

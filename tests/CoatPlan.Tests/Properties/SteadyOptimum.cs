@@ -87,7 +87,9 @@ internal sealed class SteadyOptimum
         for (int i = 1; i < coats.Length; i++)
             Gap(coats[i - 1], coats[i], batch);
 
-        model.Add(works[$"refit/{batch}"].Start >= works[coats[^1].Id].End + Slow(LabelOf(coats[^1]).Handle));
+        // A slow film may lie under a quick one.
+        foreach (var last in coats.GroupBy(step => step.Layer).Select(layer => layer.Last()))
+            model.Add(works[$"refit/{batch}"].Start >= works[last.Id].End + Slow(LabelOf(last).Handle));
     }
 
     // One of the label's windows; a film that rested for half a working day is dusted off within the hour before its next coat.

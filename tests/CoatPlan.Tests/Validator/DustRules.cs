@@ -28,10 +28,10 @@ internal static class DustRules
         }
     }
 
-    /// <summary>Where old paint may hold lead, and on zinc and cadmium, whose dust is a poison, the work is done wet.</summary>
+    /// <summary>Where old paint may hold lead or brake dust asbestos, and on zinc and cadmium, whose dust is a poison, the work is done wet.</summary>
     private static bool WorkedWet(PlanUnderTest test, PlannedStep step) =>
         step.Surfaces.Any(id => test.Plan.Surfaces.Any(surface => surface.Id == id && (surface.Material.Contains("zinc", StringComparison.Ordinal) || surface.Material.Contains("cadmium", StringComparison.Ordinal))))
         || test.Plan.Root.GetProperty("warnings").EnumerateArray().Any(warning =>
-            warning.GetProperty("code").GetString() == "lead-suspected"
+            warning.GetProperty("code").GetString() is "lead-suspected" or "asbestos-suspected"
             && (warning.GetProperty("surface").GetString() is not { } surface || step.Surfaces.Contains(surface)));
 }
