@@ -18,7 +18,7 @@ public static class SheetSet
 
     // Whoever takes one sheet off the wall reads on it that it is not all of the job.
     private static ImmutableArray<Block> Marked(ImmutableArray<Block> blocks) =>
-        blocks.Insert(blocks is [NewPage, ..] ? 1 : 0, new Notice("Not the whole job: some coats could not be placed. Hours, air and prices here leave them out."));
+        blocks.Insert(blocks is [NewPage, ..] ? 1 : 0, new Notice("Not the whole job: some coats could not be placed. Hours, air and any quote leave them out."));
 
     // By identifier, which is in the job file; where that is no better, by place in the job file.
     private static IEnumerable<OtherName> Names(Plan plan) =>

@@ -50,9 +50,9 @@ public class NotesOfSteps
     {
         var plan = new HandJob
         {
-            Products = ["bond: {preset: moisture-cure-urethane, lightness: black}"],
-            Systems = "one: [{product: bond, coats: 2}]",
-            Surfaces = ["{name: Plate, material: steel, finish: unknown, area: 1 ft2, relief: 1, system: one}"],
+            Products = ["thin: {preset: enamel-aerosol, lightness: black}"],
+            Systems = "one: [{product: thin, coats: 2}]",
+            Surfaces = ["{name: Plate, material: steel, finish: repaint, area: 1 ft2, relief: 1, system: one}"],
         }.Plan();
 
         plan.Steps.SelectMany(step => step.Notes).ShouldContain(note => note.Contains("spray the test patch now", StringComparison.Ordinal));
