@@ -15,12 +15,12 @@ internal static class StepPage
     {
         var lines = ImmutableArray.CreateBuilder<PageLine>();
         Say("why     ", step.Why);
-        foreach (var note in step.Notes)
-            Say("mind    ", note);
         foreach (var wait in Sentences.WaitsOf(plan, step))
             Say("waits   ", wait);
         if (step.WaitsFor.Length > 0)
             Say("timing  ", step.WaitsFor);
+        foreach (var note in step.Notes)
+            Say("mind    ", note);
         if (step.LastSafeStart is { } last)
             Say("latest  ", $"last safe start {Clock.MomentSeenFrom(last, step.Start.Date)}{Sentences.Then(step)}");
         if (!step.Done)
