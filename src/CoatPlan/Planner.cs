@@ -100,7 +100,7 @@ public static class Planner
             Consumables = PlanSupplies.Of(consumables),
             Layers = PlanLayers.Of(coats),
             Weighed = PlanLayers.Of(weighed),
-            Air = PlanAirs.Of(job, air, respirator, dated.InService is not null),
+            Air = PlanAirs.Of(job, air, respirator, dated.IsWhole),
             Respirator = new PlanRespirator(respirator.Kind, respirator.Why) { Factor = respirator.Factor, CartridgeH = respirator.CartridgeLife?.TotalHours },
             Cautions = PlanCautions.Of(sprayed.Cautions),
             Warnings = PlanWarnings.Of([.. sequence.Warnings, .. coats.Warnings, .. WeighedCan.Warnings(weighed, labels), .. sprayed.Warnings, .. PaintSupplies.Warnings(job.Have, labels), .. Consumables.Warnings(job, catalogue), .. Deadline(dated, ready, impasse)]),
@@ -139,7 +139,7 @@ public static class Planner
     private static BreathingHazards Hazards(DatedJob dated, Sequence sequence, Coats coats) => new()
     {
         Products = [.. dated.Steps.Select(step => step.Label).OfType<Label>().Concat(coats.All.Select(coat => coat.On.Label)).DistinctBy(label => label.Key)],
-        Sprays = coats.All.Any(coat => coat.On.Label.Method.Kind != ApplicationMethod.Brush),
+        Sprays = coats.All.Any(coat => coat.On.Label.Method.Sprays),
         MakesDust = dated.Steps.Any(step => step.MakesDust),
         Humidity = dated.Steps.Where(step => step.Sprays).Select(step => step.Conditions.Humidity).DefaultIfEmpty(UnitsNet.Ratio.FromPercent(50)).Max(),
         MayHoldLead = sequence.Warnings.Any(warning => warning.Code == "lead-suspected"),
@@ -162,7 +162,7 @@ public static class Planner
     // Only what was tried is said to help.
     private static string WhatMayHelp(Impasse? impasse) => impasse is { WaysOut.IsEmpty: false }
         ? "Its ways out were each tried."
-        : "A finish-by no earlier than that would be met. More hours, another person or warmer air may bring the finish in, or change nothing.";
+        : WaitWords.MayHelp;
 
     // In the order of the work on a part, whenever it is done: what is used up, and the words that say for what, then stay when steps move.
     private static ImmutableArray<Operation> OperationsAtOneStation(DatedJob dated) =>

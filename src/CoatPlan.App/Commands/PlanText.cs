@@ -39,7 +39,7 @@ internal static class PlanText
     {
         var style = page.Style;
         page.Title(plan.Job);
-        page.Field("Finish", plan.Finish is { } finish ? plan.IsWhole ? $"{Clock.Moment(finish)}{Asked(plan, finish)}" : $"none; the part that could be placed ends {Clock.Moment(finish)}" : "nothing could be placed");
+        page.Field("Finish", Finish(plan));
         if (plan.InService is { } inService)
             page.Field("In service", Clock.Moment(inService));
         if (plan is { IsWhole: true, LowerBound: { } bound })
@@ -52,6 +52,13 @@ internal static class PlanText
         page.Field("Respirator", plan.Respirator.Kind);
         page.Field("Warnings", plan.Warnings.IsEmpty ? "none" : plan.Warnings.Length.ToString(CultureInfo.InvariantCulture));
     }
+
+    private static string Finish(Plan plan) => plan switch
+    {
+        { Finish: null } => "nothing could be placed",
+        { IsWhole: false, Finish: { } part } => $"none; the part that could be placed ends {Clock.Moment(part)}",
+        { Finish: { } finish } => $"{Clock.Moment(finish)}{Asked(plan, finish)}",
+    };
 
     private static string Asked(Plan plan, LocalDateTime finish) => plan.FinishBy switch
     {

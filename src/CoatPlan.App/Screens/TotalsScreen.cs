@@ -53,7 +53,13 @@ internal static class TotalsScreen
         if (plan.Finish is not { } finish)
             return "! nothing could be placed";
 
-        return $"{(!plan.IsWhole ? "! placed in part, until" : plan.MeetsWhatWasAsked ? "finish" : "! not as asked:")} {Clock.Moment(finish)}";
+        var how = plan switch
+        {
+            { IsWhole: false } => "! placed in part, until",
+            { MeetsWhatWasAsked: false } => "! not as asked:",
+            _ => "finish",
+        };
+        return $"{how} {Clock.Moment(finish)}";
     }
 
     private static string? Price(Plan plan, Job job)

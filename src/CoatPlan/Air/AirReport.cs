@@ -36,10 +36,10 @@ public sealed record AirReport
     /// <summary>Solvents in the air for which nobody has set an 8-hour limit, by name: Σ C/limit leaves them out.</summary>
     public required ImmutableArray<string> WithoutLimit { get; init; }
 
-    /// <summary>Least exhaust at which Σ C/limit stays under 1 in every minute; zero where the leak of the room does it; null outdoors.</summary>
+    /// <summary>Least exhaust at which Σ C/limit stays under 1 in every minute; zero where the leak of the room does it; null outdoors and where no coat is counted.</summary>
     public required VolumeFlow? ExhaustForLimit { get; init; }
 
-    /// <summary>Least exhaust at which vapour stays under the share of the lower explosive limit that is worked to; null outdoors.</summary>
+    /// <summary>Least exhaust at which vapour stays under the share of the lower explosive limit that is worked to; null outdoors and where no coat is counted.</summary>
     public required VolumeFlow? ExhaustForLel { get; init; }
 
     /// <summary>The textbook's dilution figure for the heaviest coat, K·Σ G/limit; null outdoors and without vapour.</summary>

@@ -118,8 +118,8 @@ public static class WorkAir
                 .Where(solvent => BoilsLow(solvent, figures.Temperature("cartridge-low-boiling"))).Select(solvent => solvent.Name).Distinct().Order(StringComparer.Ordinal),
         ],
         WithoutLimit = WithoutLimit(releases),
-        ExhaustForLimit = room is null ? null : VolumeFlow.Zero,
-        ExhaustForLel = room is null ? null : VolumeFlow.Zero,
+        ExhaustForLimit = null,
+        ExhaustForLel = null,
         DilutionForLimit = null,
     };
 

@@ -7,7 +7,6 @@ namespace CoatPlan.Composition;
 /// <summary>The air report as the plan shows it.</summary>
 internal static class PlanAirs
 {
-    // Where nothing was computed, nothing is said to do without exhaust.
     public static PlanAir Of(Job job, AirReport air, RespiratorAdvice respirator, bool isWhole) => new()
     {
         RoomM3 = job.Place.Volume?.CubicMeters,
@@ -15,8 +14,8 @@ internal static class PlanAirs
         Mixing = job.Place.Mixing,
         ByStep = [.. air.ByStep.Select(Of)],
         TwaMixtureRatio = air.TwaMixtureRatio,
-        ExhaustForLimitM3PerMin = air.ByStep.IsEmpty ? null : air.ExhaustForLimit?.CubicMetersPerMinute,
-        ExhaustForLelM3PerMin = air.ByStep.IsEmpty ? null : air.ExhaustForLel?.CubicMetersPerMinute,
+        ExhaustForLimitM3PerMin = air.ExhaustForLimit?.CubicMetersPerMinute,
+        ExhaustForLelM3PerMin = air.ExhaustForLel?.CubicMetersPerMinute,
         DilutionForLimitM3PerMin = air.DilutionForLimit?.CubicMetersPerMinute,
         DilutionForLelM3PerMin = air.DilutionForLel?.CubicMetersPerMinute,
         BySolvent = [.. air.BySolvent.Select(one => Of(one, respirator.Factor))],

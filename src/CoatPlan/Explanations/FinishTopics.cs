@@ -30,7 +30,7 @@ internal static class FinishTopics
     }
 
     private static Explanation Finish(Workings workings, Told told) => Told.Sum(
-        workings.Dated.InService is null ? "when the part of the job that could be placed is done" : "when everything is done and refitted", Told.Time(workings.Dated.Finish), null, "end of the last step; what it waits for, step by step back", "the timetable", [.. Chain(workings, told)]);
+        workings.Dated.IsWhole ? "when everything is done and refitted" : "when the part of the job that could be placed is done", Told.Time(workings.Dated.Finish), null, "end of the last step; what it waits for, step by step back", "the timetable", [.. Chain(workings, told)]);
 
     private static Explanation InService(Workings workings)
     {

@@ -111,5 +111,5 @@ public static class PaintWork
 
     /// <summary>What sprays past the part's form; a brush misses none.</summary>
     private static double PaintFactor(SurfaceLayer layer, Catalogue catalogue) =>
-        layer.Label.Method.Kind == ApplicationMethod.Brush ? 1 : catalogue.Form(layer.Surface.Surface.Form).PaintFactor;
+        layer.Label.Method.Sprays ? catalogue.Form(layer.Surface.Surface.Form).PaintFactor : 1;
 }

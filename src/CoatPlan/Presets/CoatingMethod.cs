@@ -17,4 +17,8 @@ namespace CoatPlan.Presets;
 /// <param name="Provenance">Where the row comes from.</param>
 public sealed record CoatingMethod(
     string Word, ApplicationMethod Kind, Ratio Loss, Ratio LossSpread, MassFlow? Flow, double ButtonShare, Ratio Residue, Ratio SetupLoss,
-    Length? FanWidth, Length? Distance, Provenance Provenance);
+    Length? FanWidth, Length? Distance, Provenance Provenance)
+{
+    /// <summary>Whether paint is sprayed rather than brushed.</summary>
+    public bool Sprays => Kind != ApplicationMethod.Brush;
+}

@@ -147,7 +147,7 @@ public static class Consumables
     private static IEnumerable<ConsumableUse> Spraying(Coats coats, ImmutableArray<SprayedCoat> sprayed, int stations, Catalogue catalogue)
     {
         yield return Rule("gloves-spray", MinutesOfSpraying(coats) * stations, "coat", catalogue);
-        var brushed = coats.All.Where(coat => !IsSprayed(coat)).Select(coat => (coat.Product, coat.Layer, coat.Coat)).Distinct().Count() * stations;
+        var brushed = coats.All.Where(coat => !coat.On.Label.Method.Sprays).Select(coat => (coat.Product, coat.Layer, coat.Coat)).Distinct().Count() * stations;
         yield return Rule("chip-brush", brushed, "coat", catalogue);
         yield return Rule("cup", brushed, "coat", catalogue);
     }
@@ -165,9 +165,7 @@ public static class Consumables
         yield return Rule("cartridge", hours, "coat", catalogue);
     }
 
-    private static double MinutesOfSpraying(Coats coats) => coats.All.Where(IsSprayed).Sum(coat => coat.Hands.TotalMinutes);
-
-    private static bool IsSprayed(SurfaceCoat coat) => coat.On.Label.Method.Kind != ApplicationMethod.Brush;
+    private static double MinutesOfSpraying(Coats coats) => coats.All.Where(coat => coat.On.Label.Method.Sprays).Sum(coat => coat.Hands.TotalMinutes);
 
     private static ConsumableUse Rule(string word, double times, string operation, Catalogue catalogue)
     {

@@ -28,5 +28,5 @@ internal sealed record CoatTask(
     public bool Mist => Coat == 0;
 
     /// <summary>Whether it is sprayed rather than brushed.</summary>
-    public bool Sprayed => Label.Method.Kind != Jobs.ApplicationMethod.Brush;
+    public bool Sprayed => Label.Method.Sprays;
 }

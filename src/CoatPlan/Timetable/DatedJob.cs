@@ -12,6 +12,9 @@ public sealed record DatedJob
     /// <summary>When the last film reaches service; null where a coat could not be placed.</summary>
     public required LocalDateTime? InService { get; init; }
 
+    /// <summary>Whether every coat could be placed.</summary>
+    public bool IsWhole => InService is not null;
+
     /// <summary>No plan of the job finishes before this; null where nothing could be argued.</summary>
     public required LocalDateTime? LowerBound { get; init; }
 

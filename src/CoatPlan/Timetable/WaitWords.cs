@@ -10,6 +10,9 @@ internal static class WaitWords
 {
     private static readonly LocalDateTimePattern DayAndTime = LocalDateTimePattern.CreateWithInvariantCulture("ddd d MMM HH:mm");
 
+    /// <summary>What may be done about a late finish, of which nothing was tried.</summary>
+    public const string MayHelp = "A finish-by no earlier than that would be met. More hours, another person or warmer air may bring the finish in, or change nothing.";
+
     /// <summary>A moment, such as "Sat 15 May 08:10".</summary>
     public static string Moment(LocalDateTime time) => DayAndTime.Format(time);
 
@@ -61,7 +64,7 @@ internal static class WaitWords
     public static string Late(LocalDateTime finish, LocalDateTime asked)
     {
         var late = Period.Between(asked, finish, PeriodUnits.Minutes).Minutes;
-        return $"The earliest finish found is {Moment(finish)}, {Words((int)late)} after the {Moment(asked)} asked for (finish-by). A finish-by no earlier than that would be met; more hours, another person or warmer air may bring the finish in, or change nothing.";
+        return $"The earliest finish found is {Moment(finish)}, {Words((int)late)} after the {Moment(asked)} asked for (finish-by). {MayHelp}";
     }
 
     /// <summary>The window of a link that is in use.</summary>
