@@ -41,7 +41,7 @@ internal sealed class SprayWork
         air = Task.Run(() => WorkAir.Of(job.Place, Releases(placed, figures), figures));
         demand = new(() => PaintDemand.Count(job, prepared.Coats, Coats, labels, figures));
         warnings = new(() => AirWarnings.Of(Air, figures, job.UnitFormat, key => labels[key].Name, step => Titles.Of(placed.First(one => one.Step == step).Coat)));
-        worn = new(() => RespiratorChoice.WornFor(Air, Products(placed), placed.Any(Sprays), trade.Catalogue));
+        worn = new(() => WornFor(Air, prepared.Coats, trade.Catalogue));
         cautions = new(() => CautionsFor.Job(With(facts, Warnings, worn.Value), trade.Cautions));
         count = operations => Consumables.Of(job, prepared.Surfaces, operations, prepared.Coats, Coats, worn.Value, trade.Catalogue);
     }
@@ -76,9 +76,12 @@ internal sealed class SprayWork
     /// <summary>Whether the coats of the same job are put on at the same times.</summary>
     public bool IsFor(ImmutableArray<PlacedCoat> others) => placed.Length == others.Length && placed.Zip(others, (one, other) => one.IsLike(other)).All(alike => alike);
 
-    private static ImmutableArray<Label> Products(ImmutableArray<PlacedCoat> placed) => [.. placed.Select(one => one.Coat.Label).DistinctBy(label => label.Key)];
-
-    private static bool Sprays(PlacedCoat placed) => placed.Coat.Label.Method.Kind != ApplicationMethod.Brush;
+    // A coat that could not be placed is breathed too, once it is put on.
+    private static RespiratorKind? WornFor(AirReport air, Coats coats, Catalogue catalogue)
+    {
+        var labels = coats.All.Select(coat => coat.On.Label).DistinctBy(label => label.Key).ToImmutableArray();
+        return RespiratorChoice.WornFor(air, labels, labels.Any(label => label.Method.Sprays), catalogue);
+    }
 
     // What the air came to, and what is worn in it, are facts of the job like any other: cautions may follow from them.
     private static CautionFacts With(CautionFacts facts, ImmutableArray<Warning> warnings, RespiratorKind? worn) =>

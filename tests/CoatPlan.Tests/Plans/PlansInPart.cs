@@ -31,6 +31,18 @@ public class PlansInPart
     }
 
     [Fact]
+    public void What_is_worn_for_the_coats_to_come_is_said_and_bought_alike()
+    {
+        var plan = (s_tooCold with { Products = ["hard: {preset: urethane-2k-aerosol, lightness: black}"], Systems = "one: [{product: hard, coats: 2}]" }).Plan();
+
+        plan.IsWhole.ShouldBeFalse();
+        plan.Respirator.Kind.ShouldStartWith("supplied air");
+        plan.Cautions.ShouldContain(caution => caution.Code == "supplied-air");
+        plan.Cautions.ShouldNotContain(caution => caution.Code == "cartridges");
+        plan.Consumables.ShouldNotContain(item => item.Item.Contains("cartridge", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Each_sheet_says_that_it_is_not_the_whole_job()
     {
         var sheets = SheetSet.Of(s_tooCold.Plan());
