@@ -16,7 +16,8 @@ internal sealed record PlannedJob(Plan Plan, Func<string, ExplanationReading> Ex
 
     /// <summary>Plans a job as well as it can be.</summary>
     /// <param name="ready">The job.</param>
-    public static PlannedJob InFull(ReadyJob ready) => Of(Planner.Work(ready, SearchDepth.Full));
+    /// <param name="cancel">Ends the search when the plan is no longer wanted.</param>
+    public static PlannedJob InFull(ReadyJob ready, CancellationToken cancel) => Of(Planner.Work(ready, SearchDepth.Full, cancel));
 
     /// <summary>A plan of which nothing is known but itself.</summary>
     /// <param name="plan">The plan.</param>

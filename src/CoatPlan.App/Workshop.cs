@@ -7,8 +7,8 @@ namespace CoatPlan.App;
 /// <param name="Read">Reads a job from its text; the second argument is the name that problems carry, the third the path of its file, null where
 /// it has none, for a forecast that lies beside it, the fourth the job before a change of its text, null for none.</param>
 /// <param name="Sketch">Plans a job at once, for a person who waits for the effect of a change; the second argument is the plan before the change, null for none.</param>
-/// <param name="Plan">Plans a job as well as it can.</param>
-internal sealed record Workshop(Trade Trade, Func<string, string, string?, ReadyJob?, IntakeResult> Read, Func<ReadyJob, Plan?, PlannedJob> Sketch, Func<ReadyJob, PlannedJob> Plan)
+/// <param name="Plan">Plans a job as well as it can; cancelled when the plan is no longer wanted.</param>
+internal sealed record Workshop(Trade Trade, Func<string, string, string?, ReadyJob?, IntakeResult> Read, Func<ReadyJob, Plan?, PlannedJob> Sketch, Func<ReadyJob, CancellationToken, PlannedJob> Plan)
 {
     /// <summary>Ranks the starts of a job.</summary>
     public Func<ReadyJob, IProgress<double>, CancellationToken, ImmutableArray<StartTime>> When { get; init; } = static (ready, progress, cancel) => StartTimes.Of(ready, progress, cancel);

@@ -29,11 +29,11 @@ public static class Chances
         if (asked.Draws is < 1 or > ChanceAsked.MostDraws || asked.BuyDraws is < 0 or > ChanceAsked.MostDraws)
             throw new ArgumentOutOfRangeException(nameof(asked), asked.Draws, $"Draws must be 1 to {ChanceAsked.MostDraws}, those of what could be bought 0 to as many.");
 
-        var arranged = Planner.Arrange(ready, asked.Depth);
+        var arranged = Planner.Arrange(ready, asked.Depth, null, cancel);
         if (arranged.Settled.Arranged.Stopped is not null || arranged.Settled.Arranged.OpenSchedule is null)
             return null;
 
-        var plan = Planner.Work(arranged).Plan;
+        var plan = Planner.Work(arranged, cancel).Plan;
         ImmutableArray<(string What, Job Job)> tried = asked.BuyDraws == 0 ? [] : Bought(ready);
         var report = Counted(progress, asked.Draws + tried.Length * asked.BuyDraws);
         var drawn = ChanceDraws.Of(ModelOf(arranged, asked), asked.Draws, withCosts: true, report, asked.Threads, cancel);
@@ -64,7 +64,7 @@ public static class Chances
     private static ChanceBuy Buy(string what, ReadyJob ready, ArrangedJob before, ChanceAsked asked, Action<int>? report, CancellationToken cancel)
     {
         cancel.ThrowIfCancellationRequested();
-        var arranged = Planner.Arrange(ready, asked.Depth);
+        var arranged = Planner.Arrange(ready, asked.Depth, null, cancel);
         if (arranged.Settled.Arranged.OpenSchedule is null)
             return new ChanceBuy(what, ready.Job.FinishBy is null ? null : 0, null);
 

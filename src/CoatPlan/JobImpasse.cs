@@ -15,12 +15,13 @@ internal static class JobImpasse
     /// <param name="sequence">What is done around its coats.</param>
     /// <param name="coats">Its coats.</param>
     /// <param name="settled">The best that was found.</param>
-    public static Impasse Of(ReadyJob ready, Sequence sequence, Coats coats, Settled settled)
+    /// <param name="cancel">Ends the trials when their answer is no longer wanted.</param>
+    public static Impasse Of(ReadyJob ready, Sequence sequence, Coats coats, Settled settled, CancellationToken cancel)
     {
         // Most trials leave the place and its weather as they are: what is known of them need not be found again.
         var climates = new Dictionary<(Place, LocalDateTime, ClimateFigures, HourlyForecast?), PlaceClimate>();
         var ask = new Ask(ready.Job, ready.Labels, ClimateFigures.Of(ready.Trade.Catalogue), ready.Forecast);
-        return Impasse.Of(ask, settled, Of(settled, sequence, coats), ready.Trade.Catalogue, changed => Plan(changed, ClimateOf(changed), ready.Trade));
+        return Impasse.Of(ask, settled, Of(settled, sequence, coats), ready.Trade.Catalogue, changed => Plan(changed, ClimateOf(changed), ready.Trade, cancel));
 
         PlaceClimate ClimateOf(Ask changed)
         {
@@ -35,11 +36,12 @@ internal static class JobImpasse
     /// <param name="ask">What is asked.</param>
     /// <param name="climate">The air it is done in.</param>
     /// <param name="trade">What the trade knows.</param>
-    internal static Trial Plan(Ask ask, PlaceClimate climate, Trade trade)
+    /// <param name="cancel">Ends the search when its answer is no longer wanted.</param>
+    internal static Trial Plan(Ask ask, PlaceClimate climate, Trade trade, CancellationToken cancel = default)
     {
         var (_, sequence, coats) = PreparedJob.Of(ask.Job, ask.Labels, trade);
         var air = new AirAround(new SurfaceAirs(climate), ask.Job, trade.Catalogue);
-        return Of(Timetabling.Settle(ask.Job, sequence, coats, air, trade.Catalogue, SearchDepth.Quick), sequence, coats);
+        return Of(Timetabling.Settle(ask.Job, sequence, coats, air, trade.Catalogue, SearchDepth.Quick, null, cancel), sequence, coats);
     }
 
     private static Trial Of(Settled settled, Sequence sequence, Coats coats) =>

@@ -19,7 +19,9 @@ public static class Planner
     /// <summary>The plan of a job.</summary>
     /// <param name="ready">The job, read and checked.</param>
     /// <param name="depth">How far to search for an earlier finish.</param>
-    public static Plan Plan(ReadyJob ready, SearchDepth depth = SearchDepth.Full) => Work(ready, depth).Plan;
+    /// <param name="cancel">Ends a search whose answer is no longer wanted.</param>
+    /// <exception cref="OperationCanceledException">It was cancelled.</exception>
+    public static Plan Plan(ReadyJob ready, SearchDepth depth = SearchDepth.Full, CancellationToken cancel = default) => Work(ready, depth, cancel).Plan;
 
     /// <summary>The plan of a job at once after a change of it, begun from the plan before: what the change does not touch tends to stay where it was, and the finish too.</summary>
     /// <remarks>It follows from the job and the plan before, and from nothing else. The plan that is printed, <see cref="Plan"/> in full, follows from the job alone.</remarks>
@@ -36,10 +38,12 @@ public static class Planner
     /// <summary>The plan of a job with everything that it was worked out from and through.</summary>
     /// <param name="ready">The job, read and checked.</param>
     /// <param name="depth">How far to search for an earlier finish.</param>
-    public static (Plan Plan, Workings Workings) Work(ReadyJob ready, SearchDepth depth)
+    /// <param name="cancel">Ends a search whose answer is no longer wanted.</param>
+    /// <exception cref="OperationCanceledException">It was cancelled.</exception>
+    public static (Plan Plan, Workings Workings) Work(ReadyJob ready, SearchDepth depth, CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(ready);
-        return Work(Arrange(ready, depth) with { Depth = depth });
+        return Work(Arrange(ready, depth, null, cancel) with { Depth = depth }, cancel);
     }
 
     /// <summary>The plan at once after a change, as <see cref="Replan"/> gives it, with everything that it was worked out from and through.</summary>
@@ -56,17 +60,18 @@ public static class Planner
     /// <param name="ready">The job, read and checked.</param>
     /// <param name="depth">How far to search for an earlier finish.</param>
     /// <param name="before">The plan of the job before a change, from which a quick search begins; null for none.</param>
-    internal static ArrangedJob Arrange(ReadyJob ready, SearchDepth depth, Plan? before = null)
+    /// <param name="cancel">Ends a search whose answer is no longer wanted.</param>
+    internal static ArrangedJob Arrange(ReadyJob ready, SearchDepth depth, Plan? before = null, CancellationToken cancel = default)
     {
         var (_, sequence, coats) = ready.Groundwork.Prepared;
         var air = new AirAround(ready.Groundwork.Airs, ready.Job, ready.Trade.Catalogue);
         // Where not all of it could be placed before, there is nothing to stay near.
         var baseline = before?.InService is null ? null : new Baseline(before.Steps.Select(step => new BaselineStep(step.Id, step.Surfaces, step.Batch, step.Station, step.Start, step.End)));
-        return new ArrangedJob(ready, Timetabling.Settle(ready.Job, sequence, coats, air, ready.Trade.Catalogue, depth, baseline));
+        return new ArrangedJob(ready, Timetabling.Settle(ready.Job, sequence, coats, air, ready.Trade.Catalogue, depth, baseline, cancel));
     }
 
     /// <summary>The plan of an arranged job, with what it was worked out from and through.</summary>
-    internal static (Plan Plan, Workings Workings) Work(ArrangedJob arranged)
+    internal static (Plan Plan, Workings Workings) Work(ArrangedJob arranged, CancellationToken cancel = default)
     {
         var (ready, settled) = arranged;
         var (surfaces, sequence, coats) = ready.Groundwork.Prepared;
@@ -74,7 +79,7 @@ public static class Planner
         var sprayed = ready.Groundwork.Sprayed(PlacedCoat.Of(settled));
         var weighed = WeighedCan.Of(job, coats);
         var dated = Timetabling.Date(settled);
-        var impasse = arranged.Depth == SearchDepth.Full && !dated.Reasons.IsEmpty ? JobImpasse.Of(ready, sequence, coats, settled) : null;
+        var impasse = arranged.Depth == SearchDepth.Full && !dated.Reasons.IsEmpty ? JobImpasse.Of(ready, sequence, coats, settled, cancel) : null;
         var supplies = PaintSupplies.Of(sprayed.Demand, job.Have);
         var consumables = sprayed.Besides(OperationsAtOneStation(dated));
         var quote = QuoteCount.Of(job, HandsOnHours.Of(dated, coats), supplies, consumables, coats, catalogue.Figures);

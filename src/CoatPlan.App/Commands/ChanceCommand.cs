@@ -50,7 +50,7 @@ internal static class ChanceCommand
     {
         if (Chances.Of(opened.Ready, asked, new ProgressLine(surroundings, "draws"), cancel) is not { } chance)
         {
-            foreach (var reason in Planner.Plan(opened.Ready).Reasons)
+            foreach (var reason in Planner.Plan(opened.Ready, cancel: cancel).Reasons)
                 surroundings.Complain(reason.ReplaceLineEndings(" "));
             return ExitCode.NoSuchPlan;
         }

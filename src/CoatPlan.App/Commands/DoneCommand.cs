@@ -57,11 +57,11 @@ internal static class DoneCommand
         var file = TextFile.ReadJob(path);
         var workshop = JobSource.Workshop(sources);
         var before = Read(workshop, file.Text, path);
-        var plan = workshop.Plan(before).Plan;
+        var plan = workshop.Plan(before, CancellationToken.None).Plan;
         var step = StepOf(plan, asked.Step);
         var edited = DoneSteps.Record(file.Text, before.Job, step, ReportOf(asked, step));
         var text = edited.Text ?? throw new BadInputException([.. edited.Problems.Select(problem => (problem with { File = path }).ToString())]);
-        var after = workshop.Plan(Read(workshop, text, path)).Plan;
+        var after = workshop.Plan(Read(workshop, text, path), CancellationToken.None).Plan;
         Write(path, file, text);
 
         var change = PlanChange.Between(step, plan, after);

@@ -86,10 +86,9 @@ internal sealed partial class JobDesk
 
         Look("Planning both", (second, progress, cancel) =>
         {
-            var one = workshop.Plan(first).Plan;
+            var one = workshop.Plan(first, cancel).Plan;
             progress.Report(0.5);
-            cancel.ThrowIfCancellationRequested();
-            return PlanComparison.Of(name, one, "what is here", workshop.Plan(second).Plan);
+            return PlanComparison.Of(name, one, "what is here", workshop.Plan(second, cancel).Plan);
         }, (ready, comparison) => Show(ComparisonPage.Of(comparison, ready.Job.Prices?.Currency ?? JobDefaults.Currency)));
         return null;
     }

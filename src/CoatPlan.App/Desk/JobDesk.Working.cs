@@ -20,6 +20,9 @@ internal sealed partial class JobDesk
             case Word.Judge when Step is { } step:
                 AskForReadings(step);
                 break;
+            case Word.Left or Word.Right:
+                ChooseStation(word);
+                break;
             default:
                 ReadOrMoveAmongSteps(word);
                 break;
@@ -31,7 +34,7 @@ internal sealed partial class JobDesk
         if (word == Word.Enter && Step is { } step)
             Show(StepPage.Of(Plan!, step, Job?.Units ?? PrintUnits.Us));
         else
-            StepAt = RowChoice.Moved(StepAt, word, Plan?.Steps.Length ?? 0);
+            MoveAmongSteps(word);
     }
 
     // Time, cans and note are asked one after the other; nothing is written before the last.
@@ -78,10 +81,10 @@ internal sealed partial class JobDesk
     private void AskForNote(PlanStep step, StepReport report) =>
         Ask("A note (nothing: none)", "", note => Tick(step, report with { Note = note }));
 
-    // The next step to do is chosen, so that one tick can follow another.
+    // The next step to do of those that are listed is chosen, so that one tick can follow another.
     private string? Tick(PlanStep step, StepReport report)
     {
-        var next = Plan?.Steps.SkipWhile(each => each.Id != step.Id).FirstOrDefault(each => !each.Done && each.Id != step.Id)?.Id;
+        var next = Plan?.Steps.SkipWhile(each => each.Id != step.Id).FirstOrDefault(each => !each.Done && each.Id != step.Id && Lists(each))?.Id;
         var refused = Try(StepTicks.Tick(Text, Job!, step, report, read.GetValueOrDefault(step.Id)), $"tick of {step.Title}");
         if (refused is not null)
             return refused;

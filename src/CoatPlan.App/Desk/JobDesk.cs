@@ -269,6 +269,7 @@ internal sealed partial class JobDesk
     {
         SurfaceAt = RowChoice.Inside(SurfaceAt, Job?.Surfaces.Length ?? 0);
         StepAt = RowChoice.Inside(StepAt, Plan?.Steps.Length ?? 0);
+        KeepStationInside();
         if (Place == DeskPlace.Fields)
             fields.At = RowChoice.Inside(fields.At, JobFields.RowsOf(Outline));
         if (Place == DeskPlace.Sheets)

@@ -59,11 +59,11 @@ internal sealed class LivePlan
         }
 
         var before = Plan;
-        sketcher.Want(() => workshop.Sketch(job, before), (made, trouble) =>
+        sketcher.Want(_ => workshop.Sketch(job, before), (made, trouble) =>
         {
             Show(made, trouble);
             if (trouble is null)
-                planner.Want(() => workshop.Plan(job), Show);
+                planner.Want(cancel => workshop.Plan(job, cancel), Show);
         });
     }
 

@@ -28,6 +28,7 @@ internal static class KeyHints
         { Picking: { } picker } => [.. picker.Several ? [new KeyHint(Keys.NameOf(Word.Mark), "mark")] : Array.Empty<KeyHint>(), Take, .. Leaving(desk)],
         { Typing: { } edit } => [Take, .. edit.InCell && desk is { Guiding: null, Place: DeskPlace.Surfaces } ? [new KeyHint(Keys.NameOf(Word.Next), "take, next")] : Array.Empty<KeyHint>(), new KeyHint(Keys.NameOf(Word.Empty), "empty"), .. Leaving(desk)],
         { Page: not null } => [ReadOn, new KeyHint(Keys.NameOf(Word.Explain), "explain any figure"), Close],
+        { Place: DeskPlace.Sequence, Stations: > 0 } => [new KeyHint(Both(Word.Left, Word.Right), "station"), .. At(desk.Place)],
         _ => At(desk.Place),
     };
 

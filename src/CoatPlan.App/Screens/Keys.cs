@@ -41,8 +41,8 @@ internal static class Keys
 
         new(Word.Up, Moving, "row up", "One row up; on the timeline the day before", Everywhere, new KeyName(Key.CursorUp, "Up")),
         new(Word.Down, Moving, "row down", "One row down; on the timeline the day after", Everywhere, new KeyName(Key.CursorDown, "Down")),
-        new(Word.Left, Moving, "to the left", "One column to the left; on the timeline the step before; the sheet before", [DeskPlace.Surfaces, DeskPlace.Timeline, DeskPlace.Sheets, DeskPlace.Fields], new KeyName(Key.CursorLeft, "Left")),
-        new(Word.Right, Moving, "to the right", "One column to the right; on the timeline the step after; the next sheet", [DeskPlace.Surfaces, DeskPlace.Timeline, DeskPlace.Sheets, DeskPlace.Fields], new KeyName(Key.CursorRight, "Right")),
+        new(Word.Left, Moving, "to the left", "One column to the left; on the timeline the step before; the sheet before; in a class's sequence the station before", [DeskPlace.Surfaces, DeskPlace.Sequence, DeskPlace.Timeline, DeskPlace.Sheets, DeskPlace.Fields], new KeyName(Key.CursorLeft, "Left")),
+        new(Word.Right, Moving, "to the right", "One column to the right; on the timeline the step after; the next sheet; in a class's sequence the next station", [DeskPlace.Surfaces, DeskPlace.Sequence, DeskPlace.Timeline, DeskPlace.Sheets, DeskPlace.Fields], new KeyName(Key.CursorRight, "Right")),
         new(Word.PageUp, Moving, "page up", "Ten rows up", Everywhere, new KeyName(Key.PageUp, "PgUp")),
         new(Word.PageDown, Moving, "page down", "Ten rows down", Everywhere, new KeyName(Key.PageDown, "PgDn")),
         new(Word.First, Moving, "first", "To the first row", Everywhere, new KeyName(Key.Home, "Home")),

@@ -51,7 +51,7 @@ internal static class SequenceScreen
 
     private static void List(Canvas canvas, JobDesk desk, Plan plan)
     {
-        var rows = Rows(plan, canvas.Width);
+        var rows = Rows(desk, plan, canvas.Width);
         var chosenRow = Math.Max(0, rows.FindIndex(row => row.Step == desk.StepAt));
         var first = Scroll.First(chosenRow, rows.Count, canvas.Height);
         for (var y = 0; y < canvas.Height && first + y < rows.Count; y++)
@@ -75,7 +75,7 @@ internal static class SequenceScreen
             return null;
 
         var (listWidth, listRows) = ListSize(width, height);
-        var rows = Rows(plan, listWidth);
+        var rows = Rows(desk, plan, listWidth);
         var at = Scroll.First(Math.Max(0, rows.FindIndex(row => row.Step == desk.StepAt)), rows.Count, listRows) + y;
         return y >= 0 && y < listRows && at < rows.Count ? rows[at].Step : null;
     }
@@ -84,15 +84,18 @@ internal static class SequenceScreen
         width >= WidthForBeside ? (width * 11 / 20, height) : (width, Math.Max(3, height - DetailRows - 1));
 
     // A day, or a step with the names of its surfaces: on as many rows as they need, so that no name is cut.
-    private static List<ListRow> Rows(Plan plan, int width)
+    private static List<ListRow> Rows(JobDesk desk, Plan plan, int width)
     {
         var rows = new List<ListRow>();
         LocalDate? day = null;
         for (var at = 0; at < plan.Steps.Length; at++)
         {
             var step = plan.Steps[at];
+            if (!desk.Lists(step))
+                continue;
+
             if (day != step.Start.Date)
-                rows.Add(new ListRow(null, true, Clock.Day(step.Start.Date)));
+                rows.Add(new ListRow(null, true, Clock.Day(step.Start.Date) + OfStation(desk)));
             day = step.Start.Date;
             var lines = Wrapping.Lines(Sentences.Named(plan, step), Math.Max(1, width - TitleAt)).ToList();
             for (var line = 0; line < lines.Count; line++)
@@ -101,6 +104,8 @@ internal static class SequenceScreen
 
         return rows;
     }
+
+    private static string OfStation(JobDesk desk) => desk.StationAt is { } station ? $", station {station} of {desk.Stations}" : "";
 
     private static void Row(Canvas canvas, int y, PlanStep step, ListRow row, bool chosen)
     {

@@ -35,6 +35,7 @@ internal sealed class LocalSearch
     private readonly int[] anyWindow;
     private readonly int[] noLastResort;
     private readonly bool closes;
+    private readonly CancellationToken cancel;
     private readonly List<Candidate> starts = [];
 
     // Where the climb stands, and the highest it has been.
@@ -45,12 +46,13 @@ internal sealed class LocalSearch
     private int leaps;
     private int mostPlaced = -1;
 
-    public LocalSearch(Frame frame, GenerationOrder order, Heads heads, Func<Schedule, long>? preference)
+    public LocalSearch(Frame frame, GenerationOrder order, Heads heads, Func<Schedule, long>? preference, CancellationToken cancel)
     {
         this.frame = frame;
         this.order = order;
         this.heads = heads;
         this.preference = preference;
+        this.cancel = cancel;
         generator = new Generator(frame, order, heads);
         groups = Alike.Groups(frame);
         rules = new PriorityRules(frame, order, heads, groups);
@@ -122,6 +124,7 @@ internal sealed class LocalSearch
     {
         for (var made = 0; made < passes; made++)
         {
+            cancel.ThrowIfCancellationRequested();
             if (Best is null)
             {
                 Try(new Candidate(Around.Shuffled(), anyWindow), closes);
@@ -202,6 +205,7 @@ internal sealed class LocalSearch
         var (next, finish) = (-1, Best is null ? int.MaxValue : here.Worth.Finish);
         beside ??= new Generator(frame, order, heads);
         Parallel.Invoke(() => GenerateWith(generator), () => GenerateWith(beside));
+        cancel.ThrowIfCancellationRequested();
         for (var run = 0; run < runs.Count; run++)
         {
             Take(generated[run], runs[run].From);
@@ -209,7 +213,7 @@ internal sealed class LocalSearch
 
         void GenerateWith(Generator own)
         {
-            for (var run = Interlocked.Increment(ref next); run < runs.Count; run = Interlocked.Increment(ref next))
+            for (var run = Interlocked.Increment(ref next); run < runs.Count && !cancel.IsCancellationRequested; run = Interlocked.Increment(ref next))
             {
                 generated[run] = own.Generate(runs[run].From, Volatile.Read(ref finish), runs[run].UrgentFirst);
                 if (generated[run].Schedule is { } schedule)

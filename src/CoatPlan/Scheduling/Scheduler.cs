@@ -11,8 +11,11 @@ public static class Scheduler
     /// <param name="effort">How long to look.</param>
     /// <param name="preference">A cost by which schedules of equal finish are compared, the smaller the better: sessions, changes of colour; null for none.</param>
     /// <param name="earlier">A schedule of the network before a change, the order of which is tried first; null for none.</param>
+    /// <param name="cancel">Ends a search whose answer is no longer wanted.</param>
     /// <exception cref="ArgumentException">The network names something it does not contain, or has a figure outside its range; an earlier schedule of another number of activities.</exception>
-    public static Outcome Schedule(Network network, Effort effort, Func<Schedule, long>? preference = null, EarlierSchedule? earlier = null)
+    /// <exception cref="OperationCanceledException">It was cancelled.</exception>
+    public static Outcome Schedule(
+        Network network, Effort effort, Func<Schedule, long>? preference = null, EarlierSchedule? earlier = null, CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(network);
         ArgumentNullException.ThrowIfNull(effort);
@@ -46,7 +49,7 @@ public static class Scheduler
             return Impossible(frame, overload, load.Minute);
         }
 
-        return Search.Run(frame, order, heads, Math.Max(heads.Finish, load.Minute), effort, preference, earlier);
+        return Search.Run(frame, order, heads, Math.Max(heads.Finish, load.Minute), effort, preference, earlier, cancel);
     }
 
     /// <summary>A minute before which no schedule finishes; the horizon where none does.</summary>

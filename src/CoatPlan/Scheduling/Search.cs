@@ -18,9 +18,10 @@ internal static class Search
     // A contradiction takes longer where there is more to look at; then fewer are worth their time.
     private const int StepsPerNode = 1000;
 
-    public static Outcome Run(Frame frame, GenerationOrder order, Heads heads, int lowerBound, Effort effort, Func<Schedule, long>? preference, EarlierSchedule? earlier)
+    public static Outcome Run(
+        Frame frame, GenerationOrder order, Heads heads, int lowerBound, Effort effort, Func<Schedule, long>? preference, EarlierSchedule? earlier, CancellationToken cancel)
     {
-        var local = new LocalSearch(frame, order, heads, preference);
+        var local = new LocalSearch(frame, order, heads, preference, cancel);
         var passes = LocalSearch.PassesFor(frame.Count, effort.Passes);
         var share = passes / ShareBefore;
         var near = earlier is null ? 0 : local.TryEarlier(earlier);
@@ -39,7 +40,7 @@ internal static class Search
         var isComplete = false;
         if (effort.Nodes > 0 && (local.Best is null || local.Best.Finish > lowerBound))
         {
-            (isComplete, var proven) = Prove(frame, heads, local, effort.Nodes);
+            (isComplete, var proven) = Prove(frame, heads, local, effort.Nodes, cancel);
             lowerBound = Math.Max(lowerBound, proven);
         }
 
@@ -59,7 +60,7 @@ internal static class Search
     }
 
     // Whether the search came to its end, and a bound on the finish. What it found is the local search's to go on from.
-    private static (bool IsComplete, int LowerBound) Prove(Frame frame, Heads heads, LocalSearch local, int nodes)
+    private static (bool IsComplete, int LowerBound) Prove(Frame frame, Heads heads, LocalSearch local, int nodes, CancellationToken cancel)
     {
         if (frame.Count > ExactCount || frame.HasChoices || FactsClash.In(frame))
         {
@@ -74,7 +75,7 @@ internal static class Search
 
         var exact = new ExactSearch(model);
         var before = local.Best?.Finish ?? int.MaxValue;
-        exact.Run(before, local.Best, nodes, (long)nodes * StepsPerNode);
+        exact.Run(before, local.Best, nodes, (long)nodes * StepsPerNode, cancel);
         if (!exact.IsSound)
         {
             return (false, 0);

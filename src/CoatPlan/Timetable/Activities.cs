@@ -13,6 +13,7 @@ internal static class Activities
     {
         var work = Minutes(operation.Hands);
         var unbroken = InOneGo.Contains(operation.Word) && work <= place.LongestOpening;
+        var done = place.Done.Of(operation.Word, operation.Surfaces, work);
         return new WorkNode
         {
             Operation = operation,
@@ -21,7 +22,7 @@ internal static class Activities
             Activity = new Activity
             {
                 Id = Batch.StationId(id, station),
-                Work = work,
+                Work = done?.HandsMinutes ?? work,
                 Breakable = operation.Breakable && !unbroken,
                 Hours = place.Hours,
                 // What is wiped for a coat stays dry for it.
@@ -34,13 +35,13 @@ internal static class Activities
                     .. operation.MakesDust ? [new Avoidance(SharedSpace.WetFilm)] : Enumerable.Empty<Avoidance>(),
                     .. operation.HotWork ? [new Avoidance(SharedSpace.Vapour)] : Enumerable.Empty<Avoidance>(),
                 ],
-                Fixed = place.Done.Of(operation.Word, operation.Surfaces, work),
+                Fixed = done?.At,
             },
         };
     }
 
     /// <summary>A coat of a batch.</summary>
-    public static WorkNode Of(CoatTask coat, Batch batch, SurfaceAir air, int productIndex, Placement? done, Workplace place)
+    public static WorkNode Of(CoatTask coat, Batch batch, SurfaceAir air, int productIndex, DoneWork? done, Workplace place)
     {
         var work = Minutes(coat.Hands);
         return new WorkNode
@@ -51,7 +52,7 @@ internal static class Activities
             Activity = new Activity
             {
                 Id = Batch.StationId(FormattableString.Invariant($"coat/{batch.Name}/{coat.Layer}.{coat.Coat}"), batch.Station),
-                Work = work,
+                Work = done?.HandsMinutes ?? work,
                 Hours = place.Hours,
                 NextStart = air.FirstStarts(coat, work),
                 Release = place.Done.Release,
@@ -68,7 +69,7 @@ internal static class Activities
                 Avoids = coat.Sprayed
                     ? [new Avoidance(SharedSpace.WetFilm, productIndex), new Avoidance(SharedSpace.Dust)]
                     : [new Avoidance(SharedSpace.Dust)],
-                Fixed = done,
+                Fixed = done?.At,
             },
         };
     }

@@ -4,7 +4,7 @@ namespace CoatPlan.Timetable;
 
 /// <summary>Finds batches that can be scheduled, and among those the ones that finish earliest: a batch that finds no time is halved, others on trial.</summary>
 /// <remarks>Every loop is bounded by the number of batches, never by a clock.</remarks>
-internal static class Arrangement
+internal sealed class Arrangement
 {
     // Above this a whole search for every alternative would be felt while somebody types.
     private const int SmallNetwork = 400;
@@ -25,38 +25,55 @@ internal static class Arrangement
     // Which batches are worth halving looks different after a few passes than after many; both answers are searched in full, and the better one stays.
     private static readonly ImmutableArray<Effort> Trials = [Alternative, new(150, 0)];
 
-    /// <summary>Arranges a job.</summary>
-    public static Arranged Arrange(ImmutableArray<Batch> first, Workplace place, Func<Batch, ImmutableArray<Batch>> halve, SearchDepth depth)
+    private readonly Batching batching;
+    private readonly CancellationToken cancel;
+
+    /// <summary>Nothing is arranged yet.</summary>
+    /// <param name="batching">Halves batches.</param>
+    /// <param name="cancel">Ends a search whose answer is no longer wanted.</param>
+    public Arrangement(Batching batching, CancellationToken cancel)
     {
-        var found = Feasible(first, place, halve, Alternative);
+        this.batching = batching;
+        this.cancel = cancel;
+    }
+
+    /// <summary>Arranges a job.</summary>
+    public Arranged Arrange(ImmutableArray<Batch> first, Workplace place, SearchDepth depth)
+    {
+        var found = Feasible(first, place, Alternative);
         if (found.Stopped is not null || depth == SearchDepth.Quick || FinalEffort(found) == Alternative)
             return found;
 
-        var improved = Trials.AsParallel().AsOrdered().Select(trial => Improve(found, place, halve, trial)).ToArray();
+        var improved = Trials.AsParallel().AsOrdered().WithCancellation(cancel).Select(trial => Improve(found, place, trial)).ToArray();
         var searched = improved.OrderBy(Finish).DistinctBy(arranged => Division(arranged.Batches)).ToArray()
-            .AsParallel().AsOrdered().Select(arranged => InFull(arranged, place, halve)).ToArray();
+            .AsParallel().AsOrdered().WithCancellation(cancel).Select(arranged => InFull(arranged, place)).ToArray();
         return searched.MinBy(Finish)!;
     }
 
     /// <summary>Arranges a job at once after a change, from where it was before; as if there had been no plan before where that leads nowhere.</summary>
-    public static Arranged Near(Baseline baseline, ImmutableArray<Batch> first, Workplace place, Batching batching)
+    public Arranged Near(Baseline baseline, ImmutableArray<Batch> first, Workplace place)
     {
-        var found = Feasible(baseline.Divided(first, batching.Part), place, batching.Halve, Nearby, baseline);
-        return found.Stopped is null ? found : Arrange(first, place, batching.Halve, SearchDepth.Quick);
+        var found = Feasible(baseline.Divided(first, batching.Part), place, Nearby, drawn => baseline.In(drawn, place.Clock, WorthLookingMinutes));
+        return found.Stopped is null ? found : Arrange(first, place, SearchDepth.Quick);
     }
 
     /// <summary>Arranges a job once more in other air, with the batches of the air before.</summary>
-    public static Arranged Again(Arranged before, Workplace place, Func<Batch, ImmutableArray<Batch>> halve, SearchDepth depth) =>
-        Feasible(before.Batches, place, halve, depth == SearchDepth.Full ? FinalEffort(before) : Alternative);
+    public Arranged Again(Arranged before, Workplace place, SearchDepth depth) =>
+        Feasible(before.Batches, place, depth == SearchDepth.Full ? FinalEffort(before) : Alternative);
+
+    /// <summary>Arranges a job once more in other air, with the batches and near the order of the air before.</summary>
+    public Arranged Shifted(Arranged before, Workplace place) =>
+        Feasible(before.Batches, place, Nearby, before.OpenSchedule is null ? null : drawn => OrderOf(before, drawn));
 
     // A search from other batches' beginning may come out behind what was found on the way there.
-    private static Arranged InFull(Arranged improved, Workplace place, Func<Batch, ImmutableArray<Batch>> halve)
+    private Arranged InFull(Arranged improved, Workplace place)
     {
-        var whole = Again(improved, place, halve, SearchDepth.Full);
+        var whole = Again(improved, place, SearchDepth.Full);
         return whole.Stopped is null && Finish(whole) <= Finish(improved) ? whole : improved;
     }
 
-    private static int Finish(Arranged placed) => placed.Outcome.Schedule!.Finish;
+    /// <summary>The minute at which the schedule of a job that was placed finishes.</summary>
+    public static int Finish(Arranged placed) => placed.Outcome.Schedule!.Finish;
 
     // Which surfaces go together.
     private static string Division(ImmutableArray<Batch> batches) => string.Join('\n', batches.Select(batch => string.Join('\t', batch.Surfaces.Prepend(batch.Name))));
@@ -69,32 +86,38 @@ internal static class Arrangement
             _ => Alternative,
         };
 
-    private static Arranged Feasible(ImmutableArray<Batch> batches, Workplace place, Func<Batch, ImmutableArray<Batch>> halve, Effort effort, Baseline? baseline = null)
+    private Arranged Feasible(ImmutableArray<Batch> batches, Workplace place, Effort effort, Func<WorkNetwork, EarlierSchedule>? earlier = null)
     {
         while (true)
         {
             var drawn = NetworkDrawing.Draw(batches, place);
-            var outcome = Scheduler.Schedule(drawn.Network, effort, Preference.Of(drawn, place), baseline?.In(drawn, place.Clock, WorthLookingMinutes));
+            var outcome = Scheduler.Schedule(drawn.Network, effort, Preference.Of(drawn, place), earlier?.Invoke(drawn), cancel);
             if (outcome.Schedule is { } schedule)
                 return Arranged.On(batches, drawn, outcome, null) with { Open = drawn, OpenSchedule = schedule };
 
-            if (outcome.Blockage is not { } blockage || Smaller(batches, drawn, blockage, place, halve) is not { } smaller)
+            if (outcome.Blockage is not { } blockage || Smaller(batches, drawn, blockage, place) is not { } smaller)
                 return PartOfJob.Of(batches, drawn, outcome);
             batches = smaller;
         }
     }
 
+    private static EarlierSchedule OrderOf(Arranged before, WorkNetwork drawn)
+    {
+        var began = before.Drawn.Nodes.Select((node, at) => (node.Id, before.Outcome.Placed[at]?.Start)).ToDictionary(each => each.Id, each => each.Start, StringComparer.Ordinal);
+        return new EarlierSchedule([.. drawn.Nodes.Select(node => began.GetValueOrDefault(node.Id))], Finish(before));
+    }
+
     // The batch that finds no time in two; or every batch, where some step finds no time before the calendar ends, for which coats may be to blame that each fit
     // an opening alone but not two at their distance.
-    private static ImmutableArray<Batch>? Smaller(ImmutableArray<Batch> batches, WorkNetwork drawn, Blockage blockage, Workplace place, Func<Batch, ImmutableArray<Batch>> halve)
+    private ImmutableArray<Batch>? Smaller(ImmutableArray<Batch> batches, WorkNetwork drawn, Blockage blockage, Workplace place)
     {
         var node = drawn.Find(blockage.Activity);
         if (node?.Batch is { } batch && WouldSmallerFit(node, blockage, place))
-            return Halved(batches, batch, halve);
+            return Halved(batches, batch);
 
         return blockage.Reason.Kind is ReasonKind.Hours or ReasonKind.Horizon && !place.Hours.Openings.IsEmpty && drawn.Nodes.Length <= SmallNetwork
             && batches.Any(batch => batch.Surfaces.Length > 1)
-            ? [.. batches.SelectMany(batch => halve(batch))]
+            ? [.. batches.SelectMany(batch => batching.Halve(batch))]
             : null;
     }
 
@@ -106,19 +129,19 @@ internal static class Arrangement
         _ => false,
     };
 
-    private static ImmutableArray<Batch>? Halved(ImmutableArray<Batch> batches, Batch batch, Func<Batch, ImmutableArray<Batch>> halve)
+    private ImmutableArray<Batch>? Halved(ImmutableArray<Batch> batches, Batch batch)
     {
-        var halves = halve(batch);
+        var halves = batching.Halve(batch);
         var at = batches.IndexOf(batch);
         return halves.Length < 2 ? null : batches.RemoveAt(at).InsertRange(at, halves);
     }
 
     // Smaller batches are tried one after the other, and kept where the job finishes earlier.
-    private static Arranged Improve(Arranged found, Workplace place, Func<Batch, ImmutableArray<Batch>> halve, Effort trial)
+    private Arranged Improve(Arranged found, Workplace place, Effort trial)
     {
         if (found.Drawn.Nodes.Length > SmallNetwork)
             return found;
-        var best = trial == Alternative ? found : Feasible(found.Batches, place, halve, trial);
+        var best = trial == Alternative ? found : Feasible(found.Batches, place, trial);
         if (best.Stopped is not null)
             return found;
 
@@ -126,10 +149,10 @@ internal static class Arrangement
         {
             if (!MayFinishEarlier(best))
                 break;
-            if (Halved(best.Batches, batch, halve) is not { } smaller)
+            if (Halved(best.Batches, batch) is not { } smaller)
                 continue;
 
-            var tried = Feasible(smaller, place, halve, trial);
+            var tried = Feasible(smaller, place, trial);
             if (tried.Stopped is null && Finish(tried) < Finish(best))
                 best = tried;
         }

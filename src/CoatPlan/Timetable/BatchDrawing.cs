@@ -23,7 +23,7 @@ internal static class BatchDrawing
         var placed = Placed(batch, place);
         var begun = placed.Any(placement => placement is not null);
         // The same word is wiped or masked before, between and after coats: which of them was done is told by when.
-        var (early, late) = (place with { Done = place.Done.Before(placed[0]) }, place with { Done = place.Done.After(placed[^1]) });
+        var (early, late) = (place with { Done = place.Done.Before(placed[0]?.At) }, place with { Done = place.Done.After(placed[^1]?.At) });
         var drawn = batch.Operations
             .Where(operation => !begun || operation.Stage > Stages.Coat || early.Done.Of(operation.Word, operation.Surfaces, 1) is not null)
             .Select(operation => sketch.Add(Activities.Of(operation, operation.Id, batch.Station, batch, operation.Stage > Stages.Coat ? late : early)))
@@ -64,15 +64,15 @@ internal static class BatchDrawing
     }
 
     // A coat that was put on says that what comes before it was done too, whether somebody wrote it down or not.
-    private static ImmutableArray<Placement?> Placed(Batch batch, Workplace place)
+    private static ImmutableArray<DoneWork?> Placed(Batch batch, Workplace place)
     {
-        var placed = new Placement?[batch.Coats.Length];
+        var placed = new DoneWork?[batch.Coats.Length];
         int? nextStart = null;
         for (var i = placed.Length - 1; i >= 0; i--)
         {
             var work = Activities.Minutes(batch.Coats[i].Hands);
-            placed[i] = place.Done.Of(batch.Coats[i], work) ?? (nextStart is { } next ? new Placement(next - work, next) : null);
-            nextStart = placed[i]?.Start;
+            placed[i] = place.Done.Of(batch.Coats[i], work) ?? (nextStart is { } next ? new DoneWork(new Placement(next - work, next), work) : null);
+            nextStart = placed[i]?.At.Start;
         }
 
         return [.. placed];

@@ -39,12 +39,12 @@ internal sealed record FactsDone
         return new([.. job.Done.Select(entry => new FactDone(entry, entry.At is { } at ? clock.MinuteAtOrAfter(at) : release))], release);
     }
 
-    /// <summary>When an operation was done on surfaces; null where it was not done on all of them.</summary>
-    public Placement? Of(string operation, ImmutableArray<string> surfaces, int plannedMinutes) =>
+    /// <summary>When an operation was done on surfaces, and how long it took; null where it was not done on all of them.</summary>
+    public DoneWork? Of(string operation, ImmutableArray<string> surfaces, int plannedMinutes) =>
         Placed(operations[operation].Where(fact => fact.End > EndedAfter && fact.End <= EndedBy), surfaces, plannedMinutes);
 
-    /// <summary>When a coat was put on; null where it was not put on all its surfaces.</summary>
-    public Placement? Of(CoatTask coat, int plannedMinutes) => Placed(coats[(coat.Layer, coat.Coat)], coat.Surfaces, plannedMinutes);
+    /// <summary>When a coat was put on, and how long it took; null where it was not put on all its surfaces.</summary>
+    public DoneWork? Of(CoatTask coat, int plannedMinutes) => Placed(coats[(coat.Layer, coat.Coat)], coat.Surfaces, plannedMinutes);
 
     /// <summary>The thickest film that was read on a coat of surfaces, over the label's film of one coat; 1 where none was read or the label gives no film.</summary>
     public double FilmShare(Label label, int layer, int coat, ImmutableArray<string> surfaces) =>
@@ -74,14 +74,16 @@ internal sealed record FactsDone
                 .Where(fact => fact.Entry.Surfaces.Contains(surface))
                 .Select(fact => FormattableString.Invariant($"{fact.Entry.Layer}.{fact.Entry.Coat}@{fact.End}")));
 
-    private static Placement? Placed(IEnumerable<FactDone> matching, ImmutableArray<string> surfaces, int plannedMinutes)
+    private static DoneWork? Placed(IEnumerable<FactDone> matching, ImmutableArray<string> surfaces, int plannedMinutes)
     {
         FactDone[] found = [.. matching];
         if (found.Length == 0 || !surfaces.All(surface => Array.Exists(found, fact => fact.IsOf(surface))))
             return null;
 
         var relevant = Array.FindAll(found, fact => surfaces.IsEmpty || fact.IsOfAny(surfaces));
-        return new Placement(relevant.Min(fact => fact.StartOf(plannedMinutes)), relevant.Max(fact => fact.End));
+        var at = new Placement(relevant.Min(fact => fact.End - fact.HandsOn(surfaces, plannedMinutes)), relevant.Max(fact => fact.End));
+        // What was written down twice was done once.
+        return new DoneWork(at, Math.Min(at.End - at.Start, relevant.Sum(fact => fact.HandsOn(surfaces, plannedMinutes))));
     }
 
     // An entry of the job, and the minute at which it ended.
@@ -91,6 +93,14 @@ internal sealed record FactsDone
 
         public bool IsOfAny(ImmutableArray<string> surfaces) => Entry.Surfaces.IsEmpty || Entry.Surfaces.Any(surfaces.Contains);
 
-        public int StartOf(int plannedMinutes) => End - (Entry.Took is { } took ? Activities.Minutes(took) : plannedMinutes);
+        // What one entry took for more surfaces than the step has is shared among them alike; what was not said is as planned, for those surfaces of the step that it names.
+        public int HandsOn(ImmutableArray<string> surfaces, int plannedMinutes)
+        {
+            if (Entry.Surfaces.IsEmpty || surfaces.IsEmpty)
+                return Entry.Took is { } all ? Activities.Minutes(all) : plannedMinutes;
+
+            var both = (double)Entry.Surfaces.Count(surfaces.Contains);
+            return Activities.Minutes(Entry.Took is { } took ? took * (both / Entry.Surfaces.Length) : Duration.FromMinutes(plannedMinutes * (both / surfaces.Length)));
+        }
     }
 }

@@ -43,7 +43,9 @@ internal static class Timetabling
     /// <param name="catalogue">What the trade knows.</param>
     /// <param name="depth">How far to search.</param>
     /// <param name="baseline">How the job was arranged before a change, from which a quick search begins; null for none.</param>
-    internal static Settled Settle(Job job, Sequence sequence, Coats coats, AirAround air, Catalogue catalogue, SearchDepth depth, Baseline? baseline = null)
+    /// <param name="cancel">Ends a search whose answer is no longer wanted.</param>
+    internal static Settled Settle(
+        Job job, Sequence sequence, Coats coats, AirAround air, Catalogue catalogue, SearchDepth depth, Baseline? baseline = null, CancellationToken cancel = default)
     {
         var clock = new Clock(job.Start);
         var hours = CrewHours.Of(job.Crew, clock);
@@ -66,34 +68,49 @@ internal static class Timetabling
         var first = batching.Batches(place.Stations);
         place = place with { ClearingMinutes = PurgeTimes.ClearingMinutes(job, first.SelectMany(batch => batch.Coats), catalogue) };
 
-        var (arranged, settled, offs) = WithHeater(first, place, batching, air.Climate, catalogue, depth, baseline);
+        var (arranged, settled, offs) = WithHeater(first, place, batching, air.Climate, catalogue, depth, baseline, cancel);
         return new Settled(arranged, settled, offs) { Bound = () => depth == SearchDepth.Quick ? FinishBound.OfHands(first, place) : FinishBound.Of(first, batching, place) };
     }
 
     private static (Arranged Arranged, Workplace Place, ImmutableArray<HeaterOff> Offs) WithHeater(
-        ImmutableArray<Batch> first, Workplace place, Batching batching, PlaceClimate climate, Catalogue catalogue, SearchDepth depth, Baseline? baseline)
+        ImmutableArray<Batch> first, Workplace place, Batching batching, PlaceClimate climate, Catalogue catalogue, SearchDepth depth, Baseline? baseline, CancellationToken cancel)
     {
-        var arranged = baseline is not null && depth == SearchDepth.Quick
-            ? Arrangement.Near(baseline, first, place, batching)
-            : Arrangement.Arrange(first, place, batching.Halve, depth);
+        var arrangement = new Arrangement(batching, cancel);
+        var arranged = baseline is not null && depth == SearchDepth.Quick ? arrangement.Near(baseline, first, place) : arrangement.Arrange(first, place, depth);
         if (!climate.HasOpenHeater)
             return (arranged, place, []);
 
         var offs = HeaterOffs(arranged, place);
+        (Arranged Arranged, Workplace Place, ImmutableArray<HeaterOff> Offs)? best = null;
         for (var round = 0; round < HeaterRounds; round++)
         {
             place = place with { AirAround = new AirAround(new SurfaceAirs(climate.WithHeaterOff(offs)), place.Job, catalogue) };
-            arranged = Arrangement.Again(arranged, place, batching.Halve, depth);
-            var next = HeaterOffs(arranged, place);
-            if (HeaterHours.Cover(offs, next))
-                return (arranged, place, offs);
-            offs = HeaterHours.Union(offs, next);
+            arranged = arrangement.Shifted(arranged, place);
+            if (HeaterHours.Cover(offs, HeaterOffs(arranged, place)))
+            {
+                if (best is null || IsBetter(arranged, best.Value.Arranged))
+                    best = (arranged, place, offs);
+                // A few passes found hours that hold; the whole search may find a better plan that keeps to them, or one worth hours of its own.
+                if (depth == SearchDepth.Quick || arrangement.Again(arranged, place, depth) is not { } whole || !IsBetter(whole, best.Value.Arranged))
+                    return best.Value;
+                if (HeaterHours.Cover(offs, HeaterOffs(whole, place)))
+                    return (whole, place, offs);
+                arranged = whole;
+            }
+
+            offs = HeaterHours.Union(offs, HeaterOffs(arranged, place));
         }
+
+        if (best is not null)
+            return best.Value;
 
         var never = new HeaterOff(offs.IsEmpty ? 0 : offs.Min(off => off.From));
         place = place with { AirAround = new AirAround(new SurfaceAirs(climate.WithHeaterOff([never])), place.Job, catalogue) };
-        return (Arrangement.Again(arranged, place, batching.Halve, depth), place, [never]);
+        return (arrangement.Again(arranged, place, depth), place, [never]);
     }
+
+    private static bool IsBetter(Arranged one, Arranged other) =>
+        one.Stopped is null && (other.Stopped is not null || Arrangement.Finish(one) < Arrangement.Finish(other));
 
     private static ImmutableArray<HeaterOff> HeaterOffs(Arranged arranged, Workplace place) =>
     [

@@ -43,7 +43,7 @@ internal static class Desks
         """;
 
     /// <summary>Reads jobs as the program does, and gives each a plan made by hand that has its surfaces: quick, for tests of what is around a plan.</summary>
-    public static Workshop Quick { get; } = JobSource.Workshop(Sources.Usual) with { Sketch = (ready, _) => PlanByHand(ready), Plan = PlanByHand };
+    public static Workshop Quick { get; } = JobSource.Workshop(Sources.Usual) with { Sketch = (ready, _) => PlanByHand(ready), Plan = (ready, _) => PlanByHand(ready) };
 
     /// <summary>A desk with the small job, not on disk.</summary>
     public static JobDesk Small() => Of(JobFile.Unnamed(SmallJob));

@@ -44,7 +44,7 @@ public sealed class ReplannerTests
         Exception? seen = null;
         var replanner = new Replanner(static work => work(), static work => work());
 
-        replanner.Want(() => throw new InvalidOperationException("broken"), (_, trouble) => seen = trouble);
+        replanner.Want(_ => throw new InvalidOperationException("broken"), (_, trouble) => seen = trouble);
 
         seen.ShouldNotBeNull().Message.ShouldBe("broken");
         replanner.Busy.ShouldBeFalse();
@@ -65,10 +65,32 @@ public sealed class ReplannerTests
         shown.ShouldBe(["b"]);
     }
 
+    [Fact]
+    public void A_plan_that_is_forgotten_while_it_is_made_is_told_to_stop()
+    {
+        var replanner = Replanner();
+        var (stopped, trouble) = (false, false);
+        replanner.Want(
+            cancel =>
+            {
+                replanner.Cancel();
+                stopped = cancel.IsCancellationRequested;
+                cancel.ThrowIfCancellationRequested();
+                return CoatPlan.App.PlannedJob.Alone(SamplePlan.Weekend());
+            },
+            (_, why) => trouble = why is not null);
+
+        background.Dequeue()();
+
+        stopped.ShouldBeTrue();
+        trouble.ShouldBeFalse();
+        replanner.Busy.ShouldBeFalse();
+    }
+
     private Replanner Replanner() => new(background.Enqueue, static work => work());
 
     private void Want(Replanner replanner, string name) => replanner.Want(
-        () =>
+        _ =>
         {
             planned.Add(name);
             return CoatPlan.App.PlannedJob.Alone(SamplePlan.Weekend());

@@ -55,7 +55,7 @@ public sealed class PicturesTests
     [InlineData(120, 40)]
     public void The_pictures_in_the_docs_are_what_the_program_shows(int width, int height)
     {
-        using var ui = new HeadlessUi(JobFile.Unnamed(Roadster), Desks.Quick with { Sketch = (_, _) => PlannedJob.Alone(SamplePlan.Weekend()), Plan = _ => PlannedJob.Alone(SamplePlan.Weekend()) }, width, height);
+        using var ui = new HeadlessUi(JobFile.Unnamed(Roadster), Desks.Quick with { Sketch = (_, _) => PlannedJob.Alone(SamplePlan.Weekend()), Plan = (_, _) => PlannedJob.Alone(SamplePlan.Weekend()) }, width, height);
         foreach (var (key, name) in new[] { ("1", "surfaces"), ("2", "sequence"), ("3", "supplies"), ("4", "timeline"), ("5", "air"), ("6", "sheets"), ("7", "fields") })
         {
             ui.Type(key);

@@ -19,7 +19,7 @@ public sealed class WholeJobTests : IDisposable
     public WholeJobTests()
     {
         var workshop = JobSource.Workshop(Sources.Usual);
-        ui = new HeadlessUi(JobFile.Unnamed(NewJob.Text(new LocalDateTime(2027, 5, 12, 9, 0))), workshop with { Plan = ready => workshop.Sketch(ready, null) });
+        ui = new HeadlessUi(JobFile.Unnamed(NewJob.Text(new LocalDateTime(2027, 5, 12, 9, 0))), workshop with { Plan = (ready, _) => workshop.Sketch(ready, null) });
         ui.Desk.Guide(Friday);
     }
 

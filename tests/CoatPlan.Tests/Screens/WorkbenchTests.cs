@@ -150,7 +150,7 @@ public sealed class WorkbenchTests : IDisposable
     {
         var plan = SamplePlan.Weekend();
         var planned = PlannedJob.Alone(plan with { Steps = [.. plan.Steps.Select(step => step with { HandsMin = 85, Spray = true })] });
-        using var ui = new HeadlessUi(JobFile.Unnamed(Desks.SmallJob), Desks.Quick with { Sketch = (_, _) => planned, Plan = _ => planned });
+        using var ui = new HeadlessUi(JobFile.Unnamed(Desks.SmallJob), Desks.Quick with { Sketch = (_, _) => planned, Plan = (_, _) => planned });
 
         ui.Type("2");
 

@@ -53,7 +53,9 @@ internal sealed class ExactSearch
     /// <param name="hint">A schedule to stay near to; null for none.</param>
     /// <param name="contradictions">How many contradictions may be met.</param>
     /// <param name="steps">How many of the reasoner's steps may be taken.</param>
-    public void Run(int before, Schedule? hint, int contradictions, long steps)
+    /// <param name="cancel">Ends the search.</param>
+    /// <exception cref="OperationCanceledException">It was cancelled.</exception>
+    public void Run(int before, Schedule? hint, int contradictions, long steps, CancellationToken cancel = default)
     {
         if (hint is not null)
         {
@@ -76,6 +78,7 @@ internal sealed class ExactSearch
         LowerBound = trail.Least(model.Finish);
         while (contradictions > 0 && reasoner.Steps < steps)
         {
+            cancel.ThrowIfCancellationRequested();
             if (reasoner.Conclude())
             {
                 if (left <= 0 && trail.Level > 0)
