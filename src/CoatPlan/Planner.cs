@@ -110,7 +110,7 @@ public static class Planner
             Cautions = PlanCautions.Of(sprayed.Cautions),
             Warnings = PlanWarnings.Of([.. sequence.Warnings, .. coats.Warnings, .. WeighedCan.Warnings(weighed, labels), .. sprayed.Warnings, .. PaintSupplies.Warnings(job.Have, labels), .. Consumables.Warnings(job, catalogue), .. Deadline(dated, ready, impasse)]),
             Quote = PlanQuotes.Of(quote),
-            Masks = PlanMasks.Of(job),
+            Masks = PlanMasks.Of(job, sequence),
             Labels = PlanLabels.Of(labels),
             Idle = PlanWhys.Idle(dated),
             RestPoints = PlanWhys.RestPoints(dated),

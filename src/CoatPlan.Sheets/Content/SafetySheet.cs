@@ -19,8 +19,9 @@ public static class SafetySheet
             [
                 new Heading("Breathe through"),
                 new Notice(plan.Respirator.Kind),
+                new Bullets(plan.Respirator.Why),
                 .. Masking(plan, words),
-                new Columns([new Bullets(plan.Respirator.Why), .. Air(plan, words), .. Tape(plan, words), .. LabelWords(plan), .. Cautions(plan)]),
+                new Columns([.. Air(plan, words), .. Tape(plan, words), .. LabelWords(plan), .. Cautions(plan)]),
                 .. Deferral.Of(plan),
             ]);
     }
@@ -36,12 +37,7 @@ public static class SafetySheet
             lines.Add($"Highest computed share of the exposure limits: {PlanWords.Percent(breath.MixtureRatio)} ({OverOrUnder(breath.MixtureRatio)} the limit), during “{TitleOf(plan, breath)}”.");
         if (Worst(plan, step => step.LelRatio) is { } fire)
             lines.Add($"Highest computed share of the lower explosive limit: {PlanWords.Percent(fire.LelRatio)}, during “{TitleOf(plan, fire)}”.");
-        if (!plan.Air.ByStep.IsEmpty && plan.Air.ByStep.Max(step => step.PurgeMin) is { } purge)
-        {
-            lines.Add(purge > 0
-                ? $"Keep the exhaust running {PlanWords.Minutes(Math.Ceiling(purge))} after the last coat of a session at the longest; nobody goes in without the respirator before."
-                : "The computed air is under the exposure limits as soon as the last coat of a session ends.");
-        }
+        lines.AddRange(Purge(plan));
 
         if (plan.Air.ExhaustForLimitM3PerMin is { } forLimit)
             lines.Add(forLimit > 0 ? $"Exhaust that would keep the computed air under the exposure limits: {words.Flow(forLimit)}." : "The computed air stays under the exposure limits even without exhaust.");
@@ -49,6 +45,35 @@ public static class SafetySheet
             lines.Add(forLel > 0 ? $"Exhaust that would keep it under 10 % of the lower explosive limit: {words.Flow(forLel)}." : "It stays under 10 % of the lower explosive limit even without exhaust.");
         lines.AddRange(plan.Air.Notes);
         yield return new Bullets(lines.ToImmutable());
+    }
+
+    // After a coat that others follow the exhaust runs on for them too: what is waited for at the end is the purge of the last one.
+    private static IEnumerable<string> Purge(Plan plan)
+    {
+        var last = LastOfSessions(plan);
+        if (last.FirstOrDefault(coat => coat.PurgeMin is null) is { } never)
+            yield return $"After “{TitleOf(plan, never)}” the computed air does not come under the exposure limits with this exhaust: nobody goes in without the respirator.";
+        if (last.MaxBy(coat => coat.PurgeMin) is not { PurgeMin: { } purge } longest)
+            yield break;
+
+        yield return purge > 0
+            ? $"Keep the exhaust running from the first coat of a session until {PlanWords.Minutes(Math.Ceiling(purge))} after its last, at the longest (“{TitleOf(plan, longest)}”); nobody goes in without the respirator before."
+            : "The computed air is under the exposure limits as soon as the last coat of a session ends.";
+    }
+
+    // A session lasts as long as each coat begins before the vapour of those before it is gone.
+    private static ImmutableArray<PlanAirStep> LastOfSessions(Plan plan)
+    {
+        var coats = plan.Steps
+            .Join(plan.Air.ByStep, step => step.Id, air => air.Step, (Step, Air) => (Step, Air), StringComparer.Ordinal)
+            .OrderBy(coat => coat.Step.End)
+            .ToArray();
+        return
+        [
+            .. coats
+                .Where((coat, index) => !coats.Skip(index + 1).Any(later => coat.Air.PurgeMin is not { } purge || later.Step.Start < coat.Step.End.PlusMinutes((long)Math.Ceiling(purge))))
+                .Select(coat => coat.Air),
+        ];
     }
 
     private static IEnumerable<Block> Masking(Plan plan, PlanWords words)
