@@ -20,8 +20,9 @@ public static class JobIntake
         ArgumentNullException.ThrowIfNull(readForecast);
 
         var reading = JobReader.Read(text, fileName, trade.Catalogue.Vocabulary);
+        // The forecast that a job with mistakes names is looked at all the same: what is wrong with it is told in the same go.
         if (reading.Job is not { } read)
-            return new IntakeResult(null, reading.Problems);
+            return new IntakeResult(null, [.. reading.Problems, .. reading.Weather is { } named ? Forecast(named, fileName, readForecast, null).Reading.Problems : []]);
 
         before = before?.Sections is not null && ReferenceEquals(before.Trade, trade) ? before : null;
         var job = before is null ? read : Unchanged(read, reading.Sections!, before);

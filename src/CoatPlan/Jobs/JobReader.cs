@@ -24,7 +24,9 @@ public static class JobReader
         bool isEmpty = root is null or TextNode { IsMissing: true } or TextNode { IsNull: true };
         if (isEmpty && problems.Count == 0) problems.Add(default, Sentences.EmptyFile("a job, beginning with `coatplan: 1`"));
         var job = isEmpty ? null : Job(MapReading.Of(root, JobKeys.Job, new(problems, vocabulary)));
-        return problems.Count == 0 ? new(job, []) { Sections = JobSections.Of(plain, root) } : new(null, problems.InOrder());
+        return problems.Count == 0
+            ? new(job, []) { Sections = JobSections.Of(plain, root), Weather = job!.Place.Weather }
+            : new(null, problems.InOrder()) { Weather = job?.Place?.Weather };
     }
 
     /// <summary>Reads a job file from its bytes: what is no text is a problem too.</summary>
@@ -73,7 +75,7 @@ public static class JobReader
             TestPanels = PanelReading.Read(map, productKeys),
             Prices = ShelfReading.Prices(map.Map("prices")),
             Checks = ShelfReading.Checks(map.Map("checks")),
-            Done = DoneReading.Read(map, surfaces, systems, asOf),
+            Done = DoneReading.Read(map, surfaces, systems, products, asOf),
         };
         return job;
     }

@@ -9,4 +9,7 @@ public sealed record JobReading(Job? Job, ImmutableArray<Problem> Problems)
 {
     /// <summary>What the text holds under which key; null: there are problems.</summary>
     internal JobSections? Sections { get; init; }
+
+    /// <summary>The weather, which may name another file; null: it could not be read, or none of the job could.</summary>
+    internal Weather? Weather { get; init; }
 }

@@ -62,6 +62,9 @@ public sealed record Vocabulary
     /// <summary>Names and CAS numbers of solvents; empty: any.</summary>
     public ImmutableArray<string> Solvents { get; init; } = [];
 
+    /// <summary>Most coats of one layer, by class of product; a class that is not there may have any number.</summary>
+    public ImmutableDictionary<string, int> MostCoats { get; init; } = ImmutableDictionary<string, int>.Empty;
+
     /// <summary>Names of consumables for <c>have</c>; empty: any.</summary>
     public ImmutableArray<string> Consumables { get; init; } = [];
 }

@@ -81,7 +81,7 @@ public sealed class Catalogue
     /// <summary>Single figures that belong to no table.</summary>
     public required Figures Figures { get; init; }
 
-    /// <summary>The words that a job may use with these presets; solvents and consumables are taken as written.</summary>
+    /// <summary>The words that a job may use with these presets; consumables are taken as written.</summary>
     public Vocabulary Vocabulary => new()
     {
         Materials = [.. Materials.Select(row => row.Word)],
@@ -93,6 +93,8 @@ public sealed class Catalogue
         Operations = [.. Operations.Select(row => row.Word)],
         Near = [.. Neighbours.Select(row => row.Word)],
         Forms = [.. Forms.Select(row => row.Word)],
+        Solvents = [.. Solvents.SelectMany(row => row.Aliases.Insert(0, row.Cas).Insert(0, row.Name))],
+        MostCoats = Products.ToImmutableDictionary(row => row.Word, row => row.CoatsMost, StringComparer.Ordinal),
     };
 
     /// <summary>The material of a word.</summary>

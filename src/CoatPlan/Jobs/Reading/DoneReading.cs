@@ -1,4 +1,5 @@
 using CoatPlan.Problems;
+using Mark = CoatPlan.Problems.Mark;
 
 namespace CoatPlan.Jobs.Reading;
 
@@ -9,16 +10,55 @@ internal static class DoneReading
     /// <param name="job">The job.</param>
     /// <param name="surfaces">The surfaces that an entry may name.</param>
     /// <param name="systems">The systems, whose layers an entry may name.</param>
+    /// <param name="products">The products of their layers, whose labels bound the coats.</param>
     /// <param name="asOf">Now; nothing is done later.</param>
     public static ImmutableArray<DoneEntry> Read(
-        MapReading job, ImmutableArray<JobSurface> surfaces, ImmutableArray<PaintSystem> systems, LocalDateTime? asOf)
+        MapReading job, ImmutableArray<JobSurface> surfaces, ImmutableArray<PaintSystem> systems, ImmutableArray<JobProduct> products, LocalDateTime? asOf)
     {
         var systemOf = surfaces.DistinctBy(surface => surface.Id).ToDictionary(surface => surface.Id, surface => surface.System, StringComparer.Ordinal);
-        var layersOf = systems.ToDictionary(system => system.Key, system => system.Layers.Length, StringComparer.Ordinal);
-        return [.. job.Maps("done").Select(map => Entry(map, systemOf, layersOf, asOf))];
+        var mostOf = products.DistinctBy(product => product.Key)
+            .ToDictionary(product => product.Key, product => MostCoats(product, job.Context.Vocabulary), StringComparer.Ordinal);
+        var layersOf = systems.DistinctBy(system => system.Key)
+            .ToDictionary(system => system.Key, system => system.Layers.Select(layer => MostCoats(layer, mostOf)).ToImmutableArray(), StringComparer.Ordinal);
+        var entries = job.Maps("done").Select(map => (Map: map, Entry: Entry(map, systemOf, layersOf, asOf))).ToImmutableArray();
+        CheckOrder(entries);
+        return [.. entries.Select(read => read.Entry)];
     }
 
-    private static DoneEntry Entry(MapReading map, Dictionary<string, string> systemOf, Dictionary<string, int> layersOf, LocalDateTime? asOf)
+    private static int? MostCoats(JobProduct product, Vocabulary vocabulary) =>
+        product.Label.Coats?.Most ?? (product.Preset is { } preset && vocabulary.MostCoats.TryGetValue(preset, out int most) ? most : null);
+
+    // What hides the old colour may take more coats than the system asks, up to the label's most. Null: any number.
+    private static int? MostCoats(PaintLayer layer, Dictionary<string, int?> mostOf) =>
+        mostOf.GetValueOrDefault(layer.Product) is { } most ? Math.Max(most, layer.Coats ?? 0) : null;
+
+    // A coat lies on those before it: of one that is told twice the first time counts.
+    private static void CheckOrder(ImmutableArray<(MapReading Map, DoneEntry Entry)> entries)
+    {
+        var told = new HashSet<Mark>();
+        var coats = entries.Where(read => read.Entry is { Layer: not null, Coat: not null, At: not null });
+        foreach (var surface in coats.SelectMany(read => read.Entry.Surfaces, (read, id) => (Id: id, read.Map, read.Entry)).GroupBy(read => read.Id, StringComparer.Ordinal))
+        {
+            DoneEntry? latest = null;
+            foreach (var coat in surface.GroupBy(read => (Layer: read.Entry.Layer!.Value, Coat: read.Entry.Coat!.Value)).OrderBy(coat => coat.Key))
+            {
+                foreach (var (_, map, entry) in coat)
+                {
+                    if (entry.At < latest?.At && told.Add(map.Mark))
+                        map.Note("at", Sentences.Order("`at`", map.Tried("at"), EndOf(latest, surface.Key)));
+                }
+
+                var first = coat.MinBy(read => read.Entry.At).Entry;
+                if (latest is null || first.At > latest.At) latest = first;
+            }
+        }
+    }
+
+    private static string EndOf(DoneEntry coat, string surface) =>
+        FormattableString.Invariant($"no earlier than {coat.At:uuuu-MM-dd HH:mm}, the end of coat {coat.Coat} of layer {coat.Layer} below it on `{surface}`");
+
+    private static DoneEntry Entry(
+        MapReading map, Dictionary<string, string> systemOf, Dictionary<string, ImmutableArray<int?>> layersOf, LocalDateTime? asOf)
     {
         if (map.Has("surface") && map.Has("surfaces")) map.Note("surfaces", Sentences.NotBeside("surface", "surfaces", map.What));
         var ids = Ids(map, "surface", systemOf).AddRange(Ids(map, "surfaces", systemOf));
@@ -26,7 +66,7 @@ internal static class DoneReading
         int? layer = map.Whole("layer");
         int? coat = map.Whole("coat");
         CheckWhat(map, operation);
-        if (layer is { } number) CheckLayer(map, number, ids, systemOf, layersOf);
+        if (layer is { } number) CheckLayer(map, number, coat, ids, systemOf, layersOf);
         var at = map.Time("at");
         if (at > asOf) map.Note("at", Sentences.Order("`at`", map.Tried("at"), "no later than `as-of`"));
         return new()
@@ -56,11 +96,20 @@ internal static class DoneReading
     }
 
     private static void CheckLayer(
-        MapReading map, int layer, ImmutableArray<string> ids, Dictionary<string, string> systemOf, Dictionary<string, int> layersOf)
+        MapReading map, int layer, int? coat, ImmutableArray<string> ids, Dictionary<string, string> systemOf, Dictionary<string, ImmutableArray<int?>> layersOf)
     {
-        string? tooShort = ids.Select(id => systemOf[id]).FirstOrDefault(key => layersOf.GetValueOrDefault(key) is > 0 and var layers && layers < layer);
-        if (tooShort is null) return;
-        map.Note("layer", Sentences.OutOfRange("`layer`", map.Tried("layer"), FormattableString.Invariant($"1 to {layersOf[tooShort]}, the layers of `{tooShort}`")));
+        string[] systems = [.. ids.Select(id => systemOf[id]).Where(key => layersOf.GetValueOrDefault(key) is { IsDefaultOrEmpty: false })];
+        if (systems.FirstOrDefault(key => layersOf[key].Length < layer) is { } tooShort)
+        {
+            map.Note("layer", Sentences.OutOfRange("`layer`", map.Tried("layer"), FormattableString.Invariant($"1 to {layersOf[tooShort].Length}, the layers of `{tooShort}`")));
+            return;
+        }
+
+        if (systems.FirstOrDefault(key => coat > layersOf[key][layer - 1]) is { } tooThin)
+        {
+            map.Note("coat", Sentences.OutOfRange("`coat`", map.Tried("coat"), FormattableString.Invariant(
+                $"0 to {layersOf[tooThin][layer - 1]}, the most that layer {layer} of `{tooThin}` takes unless its `coats` asks for more")));
+        }
     }
 
     private static ImmutableArray<string> Ids(MapReading map, string key, Dictionary<string, string> systemOf)

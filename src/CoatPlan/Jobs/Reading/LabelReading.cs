@@ -203,9 +203,9 @@ internal static class LabelReading
         {
             string name = entry.Key.Text.Trim();
             if (JobWords.Find(name, label.Context.Vocabulary.Solvents) is { } known) name = known;
-            else if (!label.Context.Vocabulary.Solvents.IsEmpty)
+            else if (!label.Context.Vocabulary.Solvents.IsEmpty && !label.Context.Problems.IsFull)
             {
-                label.Context.Problems.Add(entry.Key.Mark, Sentences.UnknownName("solvent", name, label.Context.Vocabulary.Solvents));
+                label.Context.Problems.Add(entry.Key.Mark, Sentences.UnknownSolvent(name, label.Context.Vocabulary.Solvents));
             }
 
             var share = Values.Range(entry.Value, $"the share of `{name}`", QuantityText.RatioRange, v => v.Percent, form, label.Context);

@@ -16,8 +16,8 @@ internal static class PlaceReading
         var volume = place.Volume("volume");
         CheckForms(place, outdoors);
         var weather = WeatherReading.Read(place.Map("weather"));
-        if (weather is null) return null;
-        return new()
+        // Read without weather too: what else is wrong with the place is told in the same go.
+        var read = new Place
         {
             Volume = size is null ? volume : Volume.FromCubicMeters(size.Length.Meters * size.Width.Meters * size.Height.Meters),
             Room = size,
@@ -30,9 +30,10 @@ internal static class PlaceReading
             SpraySpots = place.Whole("spray-spots") ?? JobDefaults.SpraySpots,
             Rack = place.Whole("rack"),
             Ignition = place.TextList("ignition"),
-            Weather = weather,
+            Weather = weather!,
             Mark = place.Mark,
         };
+        return weather is null ? null : read;
     }
 
     // "outdoors: false" says nothing: there is a room all the same.

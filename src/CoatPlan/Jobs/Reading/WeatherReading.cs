@@ -38,17 +38,17 @@ internal static class WeatherReading
         var dewPoint = daily.Temperature("dew-point");
         var humidity = daily.Ratio("humidity");
         string? damp = daily.OneOf("dew-point", "humidity");
-        if (low is null || high is null || damp is null) return null;
-        if (low.Value.Kelvins > high.Value.Kelvins)
+        if (low?.Kelvins > high?.Kelvins)
         {
             daily.Note("high", Sentences.Order("`high`", daily.Tried("high"), $"at least the low, `{daily.Tried("low")}`"));
         }
 
-        if (dewPoint is { } dew && dew.Kelvins > high.Value.Kelvins)
+        if (dewPoint?.Kelvins > high?.Kelvins)
         {
             daily.Note("dew-point", Sentences.Order("`dew-point`", daily.Tried("dew-point"), $"at most the high, `{daily.Tried("high")}`"));
         }
 
+        if (low is null || high is null || damp is null) return null;
         return new() { Low = low.Value, High = high.Value, DewPoint = dewPoint, Humidity = humidity, Mark = daily.Mark };
     }
 }
