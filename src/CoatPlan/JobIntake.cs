@@ -1,7 +1,10 @@
 using CoatPlan.Climate;
+using CoatPlan.Composition;
 using CoatPlan.Jobs;
+using CoatPlan.Plans;
 using CoatPlan.Presets;
 using CoatPlan.Problems;
+using CoatPlan.Supplies;
 
 namespace CoatPlan;
 
@@ -34,6 +37,14 @@ public static class JobIntake
         return labels.Labels is { } known && problems.IsEmpty
             ? new IntakeResult(new ReadyJob(job, known, forecast.Forecast, trade, before) { Sections = reading.Sections, ForecastText = forecastText }, [])
             : new IntakeResult(null, problems);
+    }
+
+    /// <summary>What a job has on the shelf or among its prices that counts for nothing, as its plan warns of it; told without planning.</summary>
+    /// <param name="ready">The job, read and checked.</param>
+    public static ImmutableArray<PlanWarning> CountsForNothing(ReadyJob ready)
+    {
+        ArgumentNullException.ThrowIfNull(ready);
+        return PlanWarnings.Of([.. PaintSupplies.Warnings(ready.Job.Have, ready.Labels), .. Consumables.Warnings(ready.Job, ready.Trade.Catalogue)]);
     }
 
     // What stands in the file as it did is the very object that was read before: two jobs can then be compared part by part.

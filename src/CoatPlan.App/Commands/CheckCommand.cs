@@ -1,6 +1,7 @@
 using System.CommandLine;
 using CoatPlan.App.Wording;
 using CoatPlan.Jobs;
+using CoatPlan.Sheets.Text;
 
 namespace CoatPlan.App.Commands;
 
@@ -18,7 +19,10 @@ internal static class CheckCommand
         command.SetAction(parsed =>
         {
             var opened = JobSource.Open(surroundings, parsed.GetRequiredValue(job), sources.Of(parsed));
-            surroundings.Say($"{opened.Name}: {Summary(opened.Job)}; nothing wrong");
+            var warnings = JobIntake.CountsForNothing(opened.Ready);
+            surroundings.Say($"{opened.Name}: {Summary(opened.Job)}; {(warnings.IsEmpty ? "nothing wrong" : $"no mistake, but {Written.Count(warnings.Length, "warning", "warnings")}")}");
+            foreach (var line in warnings.SelectMany(warning => Wrapping.Hanging("  ! ", warning.Text, Math.Max(surroundings.Width, TextStyle.Narrowest))))
+                surroundings.Say(line);
             return ExitCode.Done;
         });
         return command;

@@ -54,7 +54,7 @@ internal sealed class ConsumableStock
         {
             var called = catalogue.Consumables.Where(row => row.IsCalled(entry.Key)).ToArray();
             if (called.Length == 0)
-                warnings.Add(NotKnown("have", entry.Key, "nothing was taken off for it", catalogue));
+                warnings.Add(NotKnown("have", entry.Key, "no product of the job and no consumable of the presets is called", "nothing was taken off for it", [.. job.Products.Select(product => product.Key)], catalogue));
             else if (called.All(row => NumberOf(entry.Amount, row, catalogue.Figures) is null))
                 warnings.Add(new Warning("data-missing", null, null, $"`have` gives {entry.Key} in a unit that it is not counted by, so nothing was taken off: give how many of “{called[0].Unit}”."));
         }
@@ -62,17 +62,17 @@ internal sealed class ConsumableStock
         foreach (var price in job.Prices?.Consumables ?? [])
         {
             if (!catalogue.Consumables.Any(row => row.IsCalled(price.Key)))
-                warnings.Add(NotKnown("prices", price.Key, "its price counts for nothing", catalogue));
+                warnings.Add(NotKnown("prices", price.Key, "no consumable of the presets is called", "its price counts for nothing", [], catalogue));
         }
 
         return warnings.ToImmutable();
     }
 
-    private static Warning NotKnown(string key, string name, string so, Catalogue catalogue)
+    private static Warning NotKnown(string key, string name, string why, string so, ImmutableArray<string> products, Catalogue catalogue)
     {
-        var near = Problems.Nearest.To(name, catalogue.Consumables.SelectMany(row => row.Also.Insert(0, row.Word)));
+        var near = Problems.Nearest.To(name, products) ?? Problems.Nearest.To(name, catalogue.Consumables.SelectMany(row => row.Also.Insert(0, row.Word)));
         var meant = near is null ? "" : $" Did you mean {near}?";
-        return new Warning("data-missing", null, null, $"`{key}` names {name}, which no consumable of the presets is called, so {so}.{meant} `coatplan presets consumable` lists them.");
+        return new Warning("data-missing", null, null, $"`{key}` names {name}, which {why}, so {so}.{meant} `coatplan presets consumable` lists them.");
     }
 
     /// <summary>An amount in the consumable's own unit; null where it is given in another.</summary>
