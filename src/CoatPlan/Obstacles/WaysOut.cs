@@ -59,19 +59,7 @@ internal sealed class WaysOut
             return null;
 
         var (low, high) = Degrees();
-        if (Held(high) is not { } best)
-            return null;
-
-        while (low < high)
-        {
-            var middle = low + ((high - low) / 2);
-            if (Held(middle) is { } enough)
-                (high, best) = (middle, enough);
-            else
-                low = middle + 1;
-        }
-
-        return best;
+        return Least(low, high, Held);
 
         WayOut? Held(int degrees) => Try($"Hold {DegreesOf(degrees)} with a sealed heater.", Heated(ask, degrees));
     }
@@ -136,7 +124,28 @@ internal sealed class WaysOut
             return null;
 
         var pieces = ask.Job.Surfaces.Sum(surface => surface.Count) * ask.Job.Crew.Stations;
-        return Try(string.Create(CultureInfo.InvariantCulture, $"Make room to hang or lay {pieces} pieces wet (rack)."), InPlace(place => place with { Rack = pieces }));
+        return Least((ask.Job.Place.Rack ?? 0) + 1, pieces, Room);
+
+        WayOut? Room(int many) => Try(
+            string.Create(CultureInfo.InvariantCulture, $"Make room to hang or lay {many} {(many == 1 ? "piece" : "pieces")} wet (rack)."), InPlace(place => place with { Rack = many }));
+    }
+
+    // The way with the least number that was found to do, where the highest does; halving takes few trials.
+    private static WayOut? Least(int low, int high, Func<int, WayOut?> way)
+    {
+        if (way(high) is not { } best)
+            return null;
+
+        while (low < high)
+        {
+            var middle = low + ((high - low) / 2);
+            if (way(middle) is { } enough)
+                (high, best) = (middle, enough);
+            else
+                low = middle + 1;
+        }
+
+        return best;
     }
 
     private bool Stands(string code) => rules.Any(rule => rule.Code == code);

@@ -93,6 +93,25 @@ public class WhatStandsInTheWay
     }
 
     [Fact]
+    public void A_rack_too_small_for_a_surface_gets_the_least_room_that_does()
+    {
+        var job = new HandJob
+        {
+            Place = "volume: 4000 ft3, exhaust: 800 cfm, rack: 2",
+            Surfaces =
+            [
+                "{name: Plate, count: 4, material: steel, finish: bare, area: 1 ft2, relief: 1, system: one}",
+                "{name: Lid, count: 3, material: steel, finish: bare, area: 1 ft2, relief: 1, system: one}",
+            ],
+        };
+
+        job.Plan().WaysOut.ShouldContain(way => way.What == "Make room to hang or lay 4 pieces wet (rack).");
+
+        (job with { Place = "volume: 4000 ft3, exhaust: 800 cfm, rack: 3" }).Plan(SearchDepth.Quick).Reasons.ShouldNotBeEmpty();
+        (job with { Place = "volume: 4000 ft3, exhaust: 800 cfm, rack: 4" }).Plan(SearchDepth.Quick).Reasons.ShouldBeEmpty();
+    }
+
+    [Fact]
     public void One_label_asks_and_two_labels_ask()
     {
         var one = new HandJob { Weather = "steady: {air: 45 °F, humidity: 50 %}" }.Plan();
