@@ -1,3 +1,4 @@
+using System.Globalization;
 using CoatPlan.Plans;
 
 namespace CoatPlan;
@@ -20,10 +21,13 @@ public sealed record PlanChange
     /// <summary>Whether the plan meets everything that was asked now.</summary>
     public required bool Meets { get; init; }
 
-    /// <summary>Titles of steps that were not in the plan before, such as the rework of a missed window, in order.</summary>
+    /// <summary>How many stations of a class it is done at: an entry of the job file speaks of all of them; null where the job has one crew.</summary>
+    public int? Stations { get; init; }
+
+    /// <summary>Titles of steps, with their station, that were not in the plan before, such as the rework of a missed window, in order.</summary>
     public ImmutableArray<string> Added { get; init; } = [];
 
-    /// <summary>Titles of steps that are not in the plan any more, in order.</summary>
+    /// <summary>Titles of steps, with their station, that are not in the plan any more, in order.</summary>
     public ImmutableArray<string> Dropped { get; init; } = [];
 
     /// <summary>Minutes by which the finish is later, below 0 where it is earlier; null where one of the plans has none.</summary>
@@ -31,7 +35,7 @@ public sealed record PlanChange
         ? (int)Period.Between(before, after, PeriodUnits.Minutes).Minutes
         : null;
 
-    /// <summary>What differs between two plans of one job, by the ids of their steps.</summary>
+    /// <summary>What differs between two plans of one job, by what is done on which surfaces: steps that are done together or apart now are the same work.</summary>
     /// <param name="step">The step that was done between them.</param>
     /// <param name="before">The plan before.</param>
     /// <param name="after">The plan after.</param>
@@ -44,6 +48,7 @@ public sealed record PlanChange
         {
             Step = step.Id,
             Title = step.Title,
+            Stations = step.Station is null ? null : before.Steps.Max(other => other.Station),
             FinishBefore = before.Finish,
             FinishAfter = after.Finish,
             Meets = after.MeetsWhatWasAsked,
@@ -54,7 +59,38 @@ public sealed record PlanChange
 
     private static ImmutableArray<string> Missing(Plan plan, Plan other)
     {
-        var known = other.Steps.Select(step => step.Id).ToHashSet(StringComparer.Ordinal);
-        return [.. plan.Steps.Where(step => !known.Contains(step.Id)).Select(step => step.Title)];
+        var left = other.Steps.SelectMany(Parts).GroupBy(part => part).ToDictionary(same => same.Key, same => same.Count());
+        var names = plan.Surfaces.ToDictionary(surface => surface.Id, surface => surface.Name, StringComparer.Ordinal);
+        var missing = ImmutableArray.CreateBuilder<string>();
+        foreach (var step in plan.Steps)
+        {
+            var parts = Parts(step).Where(part => !Take(left, part)).ToArray();
+            if (parts.Length > 0)
+                missing.Add(Said(step, parts.Length < step.Surfaces.Length ? [.. parts.Select(part => names.GetValueOrDefault(part.Surface, part.Surface))] : []));
+        }
+
+        return missing.ToImmutable();
     }
+
+    // Done twice on a surface, it is there twice.
+    private static bool Take(Dictionary<Part, int> left, Part part)
+    {
+        if (left.GetValueOrDefault(part) is not (> 0 and var many))
+            return false;
+
+        left[part] = many - 1;
+        return true;
+    }
+
+    private static IEnumerable<Part> Parts(PlanStep step) =>
+        step.Surfaces.DefaultIfEmpty("").Select(surface => new Part(step.Kind, step.Layer, step.Coat, step.Station, surface));
+
+    private static string Said(PlanStep step, string[] only)
+    {
+        var where = step.Station is { } station ? string.Create(CultureInfo.InvariantCulture, $", station {station}") : "";
+        return only.Length > 0 ? $"{step.Title}{where}, on {string.Join(" and ", only)}" : $"{step.Title}{where}";
+    }
+
+    // What a step does on one surface; on none of them where it is about the job as a whole.
+    private readonly record struct Part(string Kind, int? Layer, int? Coat, int? Station, string Surface);
 }

@@ -12,6 +12,7 @@ public static class PlanChangeJson
         {
             json.WriteString("step", change.Step);
             json.WriteString("title", change.Title);
+            JsonText.Number(json, "stations", change.Stations, 0);
             JsonText.Time(json, "finishBefore", change.FinishBefore);
             JsonText.Time(json, "finishAfter", change.FinishAfter);
             JsonText.Number(json, "finishMovesMin", change.FinishMovesMin, 0);

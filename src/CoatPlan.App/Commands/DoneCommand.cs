@@ -134,7 +134,7 @@ internal static class DoneCommand
     private static void Print(Surroundings surroundings, string path, PlanChange change)
     {
         var width = Math.Max(surroundings.Width, TextStyle.Narrowest);
-        Say($"{path}: “{change.Title}” is done");
+        Say($"{path}: “{change.Title}” is done{(change.Stations is { } stations ? $"; the entry speaks of the work, not of a station, so it is done at all {Written.Count(stations, "station", "stations")}" : "")}");
         Say($"finish: {Moment(change.FinishBefore)} before, {Moment(change.FinishAfter)} now{Shift(change)}");
         foreach (var title in change.Added)
             Say($"more to do: “{title}”");

@@ -123,6 +123,20 @@ public sealed class DoneCommandTests
         json.RootElement.GetProperty("finishMovesMin").GetInt32().ShouldBeGreaterThan(0);
     }
 
+    [Fact]
+    public void A_step_of_a_class_is_done_at_all_its_stations_and_that_is_said()
+    {
+        using var folder = new TempFolder();
+        var job = folder.File("a.job.yaml", Desks.SmallJob.Replace("  people: 1", "  people: 1\n  stations: 2", StringComparison.Ordinal));
+        var photograph = Steps(job).Last(step => step.GetProperty("kind").GetString() == "photograph").GetProperty("id").GetString()!;
+
+        var run = CommandRun.Of("done", job, photograph, "--at", "16:20");
+
+        photograph.ShouldEndWith("@2");
+        string.Join(' ', run.Output.Split('\n')).ShouldContain("it is done at all 2 stations");
+        Steps(job).Where(step => step.GetProperty("kind").GetString() == "photograph").ShouldAllBe(step => step.GetProperty("done").GetBoolean());
+    }
+
     private static string FirstCoat(string job) =>
         Steps(job).First(step => step.GetProperty("kind").GetString() == "coat").GetProperty("id").GetString()!;
 
