@@ -92,7 +92,7 @@ public sealed record PlanWords(Plan Plan)
     /// <summary>The coats of a surface, first to last.</summary>
     public string Coats(string surface) => string.Join(
         "; ",
-        Plan.Layers.Where(layer => layer.Surface == surface).Select(layer => $"{(layer.Coats == 1 ? "1 coat" : $"{Count(layer.Coats)} coats")} of {Product(layer.Product)}"));
+        Plan.Layers.Where(layer => layer.Surface == surface).Select(layer => $"{(layer.Coats == 1 ? "1 coat" : $"{Count(layer.Coats)} coats")} of {Product(layer.Product)}{(layer.OnlyBare ? " on bare spots" : "")}"));
 
     /// <summary>A share as a whole percentage; a little is not nothing.</summary>
     public static string Percent(double share)

@@ -26,5 +26,8 @@ internal static class PlanLayers
         layer.Primer?.Word,
         layer.Primer?.Coats,
         layer.Label.DryFilm?.Micrometers * layer.Coats.Coats,
-        WetFilm.OnThePart(layer.Label)?.Micrometers);
+        WetFilm.OnThePart(layer.Label)?.Micrometers)
+    {
+        OnlyBare = layer.Share.DecimalFractions < 1,
+    };
 }

@@ -25,4 +25,8 @@ public sealed record PlanLayer(
     string? PrimerShade,
     int? PrimerCoats,
     double? DryUm,
-    double? WetUm);
+    double? WetUm)
+{
+    /// <summary>Whether only bare spots take it, and not the whole of the surface.</summary>
+    public bool OnlyBare { get; init; }
+}

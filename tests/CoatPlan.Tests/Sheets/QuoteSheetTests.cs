@@ -29,6 +29,15 @@ public class QuoteSheetTests
         QuoteSheet.Of(plan)!.Blocks.OfType<Notice>().Single().Text.ShouldBe(FormattableString.Invariant($"Total {quote.Total:#,0.00} USD"));
     }
 
+    [Fact]
+    public void A_primer_for_bare_spots_is_not_sold_for_the_whole_part()
+    {
+        var coats = Rows(SheetSamples.Van()).Select(row => row[1]).ToArray();
+
+        coats.ShouldContain(text => text.Contains("2 coats of Red oxide rust primer on bare spots; ", StringComparison.Ordinal));
+        coats.Single(text => text.StartsWith("2 coats of Adhesion", StringComparison.Ordinal)).ShouldNotContain("bare spots");
+    }
+
     /// <summary>A customer multiplies: the hours on paper times the price on paper are the labour on paper, to the cent.</summary>
     [Theory]
     [InlineData(971, "16 h 11 min of labour at 95.00 USD an hour.")]
