@@ -4,7 +4,6 @@ using CoatPlan.Jobs;
 using CoatPlan.Plans;
 using CoatPlan.Quantities;
 using CoatPlan.Sheets.Content;
-using CoatPlan.Supplies;
 
 namespace CoatPlan.App.Commands;
 
@@ -254,7 +253,7 @@ internal static class PlanText
         }
 
         foreach (var item in plan.Consumables)
-            page.Bullet("[ ]", $"{item.Item}: {Written.Number(item.Amount, 2)} {UnitWords.Behind(item.Amount, item.Unit)}{Packs(item, page.Style)}. {item.Why}");
+            page.Bullet("[ ]", $"{item.Item}: {Written.Amount(item.Amount, item.Unit, page.Style.Units)}{Packs(item, page.Style)}. {item.Why}");
     }
 
     private static string Enough(PlanSupply supply) => supply.Covered.IsEmpty

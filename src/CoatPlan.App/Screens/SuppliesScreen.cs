@@ -2,7 +2,6 @@ using CoatPlan.App.Desk;
 using CoatPlan.App.Wording;
 using CoatPlan.Jobs;
 using CoatPlan.Plans;
-using CoatPlan.Supplies;
 
 namespace CoatPlan.App.Screens;
 
@@ -77,7 +76,7 @@ internal static class SuppliesScreen
 
         var item = plan.Consumables[at - plan.Supplies.Length];
         canvas.Field(2, y, nameWidth, item.Item, ink);
-        canvas.FieldRight(canvas.Width - 39, y, 12, $"{Written.Number(item.Needed, 2)} {UnitWords.Behind(item.Needed, item.Unit)}", ink);
+        canvas.FieldRight(canvas.Width - 39, y, 12, Written.Amount(item.Needed, item.Unit, desk.Job?.Units ?? PrintUnits.Us), ink);
         if (item.Packs == 0)
             return;
         canvas.FieldRight(canvas.Width - 26, y, 8, item.Pack > 1 ? $"{item.Packs} x {item.Pack}" : Written.Number(item.Packs, 0), ink);

@@ -69,6 +69,16 @@ public static class Written
     /// <param name="decimals">Digits behind the point at most, 0 or more.</param>
     public static string Number(double value, int decimals) => QuantityFormat.Decimals(value, decimals);
 
+    /// <summary>An amount of what is used up: <c>3 sheets</c>, <c>2 qt</c>, in a metric job <c>1.89 L</c>.</summary>
+    /// <param name="amount">How many.</param>
+    /// <param name="unit">What one is, as the plan counts it.</param>
+    /// <param name="units">The job's units.</param>
+    public static string Amount(double amount, string unit, PrintUnits units)
+    {
+        var (here, shown) = UnitWords.In(amount, unit, units);
+        return $"{Number(here, 2)} {UnitWords.Behind(here, shown)}";
+    }
+
     /// <summary>A count with its noun: <c>1 can</c>, <c>3 cans</c>.</summary>
     /// <param name="count">How many.</param>
     /// <param name="one">The noun for one.</param>

@@ -18,6 +18,8 @@ public sealed record PlanWords(Plan Plan)
     /// <summary>Room to write, in a table.</summary>
     public const string ToWrite = "______";
 
+    private const int AmountDecimals = 2;
+
     private static readonly LocalDateTimePattern DayAndTime = LocalDateTimePattern.CreateWithInvariantCulture("ddd d MMM HH:mm");
     private static readonly LocalDatePattern DayOnly = LocalDatePattern.CreateWithInvariantCulture("dddd d MMMM uuuu");
     private static readonly LocalDatePattern DayOfYear = LocalDatePattern.CreateWithInvariantCulture("dddd d MMMM");
@@ -82,6 +84,16 @@ public sealed record PlanWords(Plan Plan)
 
     /// <summary>A volume of paint in ml, in the plan's units.</summary>
     public string Liquid(double millilitres) => Format.Liquid(Volume.FromMilliliters(millilitres));
+
+    /// <summary>An amount of what is used up, such as "3 sheets", in the plan's units.</summary>
+    public string Amount(double amount, string unit)
+    {
+        var (here, shown) = UnitWords.In(amount, unit, Plan.Units);
+        return $"{QuantityFormat.Decimals(here, AmountDecimals)} {UnitWords.Behind(here, shown)}";
+    }
+
+    /// <summary>The same with the unit left out.</summary>
+    public string Number(double amount, string unit) => QuantityFormat.Decimals(UnitWords.In(amount, unit, Plan.Units).Amount, AmountDecimals);
 
     /// <summary>An amount of money in the plan's currency.</summary>
     public string Money(decimal amount) => MinorUnits.Write(amount, Plan.Currency);

@@ -1,15 +1,11 @@
 using System.Globalization;
 using CoatPlan.Plans;
-using CoatPlan.Quantities;
-using CoatPlan.Supplies;
 
 namespace CoatPlan.Sheets.Content;
 
 /// <summary>The shopping list: what to buy and what is on the shelf already.</summary>
 public static class ShoppingSheet
 {
-    private const int AmountDecimals = 2;
-
     /// <summary>What the sheet says.</summary>
     /// <param name="plan">The plan.</param>
     public static Sheet Of(Plan plan)
@@ -60,9 +56,9 @@ public static class ShoppingSheet
         item.Item,
         item switch
         {
-            { Pack: > 1, Packs: > 0 } => $"{Amount(item.Amount, item)}: {Packs(item.Packs)} of {Count(item.Pack)}",
-            { Packs: 0, Pack: > 1 } => $"{Amount(item.Amount, item)}, out of a pack above",
-            _ => Amount(item.Amount, item),
+            { Pack: > 1, Packs: > 0 } => $"{words.Amount(item.Amount, item.Unit)}: {Packs(item.Packs)} of {Count(item.Pack)}",
+            { Packs: 0, Pack: > 1 } => $"{words.Amount(item.Amount, item.Unit)}, out of a pack above",
+            _ => words.Amount(item.Amount, item.Unit),
         },
         item.Price is { } price && item.Packs > 0 ? words.Money(price) : "",
         item.Why,
@@ -85,10 +81,11 @@ public static class ShoppingSheet
 
     private static IEnumerable<Block> OnTheShelf(Plan plan)
     {
+        var words = new PlanWords(plan);
         ImmutableArray<string> shelf =
         [
             .. plan.Supplies.Where(supply => supply.Buy < supply.Cans).Select(supply => $"{supply.Name}: {Count(supply.Cans - supply.Buy)} of {Cans(supply.Cans)}"),
-            .. plan.Consumables.Where(item => item.Needed > item.Amount).Select(item => $"{item.Item}: {Number(item.Needed - item.Amount)} of {Amount(item.Needed, item)}"),
+            .. plan.Consumables.Where(item => item.Needed > item.Amount).Select(item => $"{item.Item}: {words.Number(item.Needed - item.Amount, item.Unit)} of {words.Amount(item.Needed, item.Unit)}"),
         ];
         if (shelf.IsEmpty)
             yield break;
@@ -97,13 +94,9 @@ public static class ShoppingSheet
         yield return new Bullets(shelf);
     }
 
-    private static string Amount(double amount, PlanConsumable item) => $"{Number(amount)} {UnitWords.Behind(amount, item.Unit)}";
-
     private static string Cans(int count) => count == 1 ? "1 can" : $"{Count(count)} cans";
 
     private static string Packs(int count) => count == 1 ? "1 pack" : $"{Count(count)} packs";
 
     private static string Count(int count) => count.ToString(CultureInfo.InvariantCulture);
-
-    private static string Number(double amount) => QuantityFormat.Decimals(amount, AmountDecimals);
 }

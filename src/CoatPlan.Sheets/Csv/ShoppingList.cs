@@ -5,6 +5,8 @@ namespace CoatPlan.Sheets.Csv;
 /// <summary>Everything to have for a job as a table for a spreadsheet: coatings first, then what is used up besides.</summary>
 public static class ShoppingList
 {
+    private const int AmountDecimals = 2;
+
     private static readonly ImmutableArray<string> Head = ["item", "key", "needed", "get", "unit", "pack", "packs to buy", "price", "currency", "why"];
 
     /// <summary>Writes the list.</summary>
@@ -30,9 +32,9 @@ public static class ShoppingList
     private static IEnumerable<ImmutableArray<string>> Besides(Plan plan) => plan.Consumables.Select(item => ImmutableArray.Create(
         CsvTable.Text(item.Item),
         CsvTable.Text(item.Word),
-        CsvTable.Number(item.Needed),
-        CsvTable.Number(item.Amount),
-        CsvTable.Text(UnitWords.Behind(item.Needed, item.Unit)),
+        CsvTable.Number(Math.Round(UnitWords.In(item.Needed, item.Unit, plan.Units).Amount, AmountDecimals)),
+        CsvTable.Number(Math.Round(UnitWords.In(item.Amount, item.Unit, plan.Units).Amount, AmountDecimals)),
+        CsvTable.Text(UnitWords.Behind(item.Needed, UnitWords.In(item.Needed, item.Unit, plan.Units).Unit)),
         CsvTable.Number(item.Pack),
         CsvTable.Number(item.Packs),
         CsvTable.Amount(item.Price, plan.Currency),

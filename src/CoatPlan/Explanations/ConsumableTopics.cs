@@ -17,12 +17,18 @@ internal static class ConsumableTopics
             Topic Say(string field, string name, Func<Explanation> explain) => new(
                 $"consumables[{need.Word}].{field}", [$"{name} {need.Word}", $"consumables[{at}].{field}", $"{name} {need.Item}"], explain);
 
+            string Written(double amount)
+            {
+                var (here, unit) = UnitWords.In(amount, need.Unit, workings.Job.Units);
+                return $"{Told.Plain(here, 2)} {UnitWords.Behind(here, unit)}";
+            }
+
             Explanation Needed() => Told.Sum(
-                $"{need.Item}: how many the job takes", $"{Told.Plain(need.Needed)} {UnitWords.Behind(need.Needed, need.Unit)}", need.Needed, $"counted use by use and rounded up: {need.Why}", source,
+                $"{need.Item}: how many the job takes", Written(need.Needed), need.Needed, $"counted use by use and rounded up: {need.Why}", source,
                 row.Range.Length > 0 ? Told.Given("usual range", row.Range, source) : null);
             Explanation Amount() => Told.Sum(
-                $"{need.Item}: how many to get", $"{Told.Plain(need.Amount)} {UnitWords.Behind(need.Amount, need.Unit)}", need.Amount, "needed − on the shelf, rounded up, at least 0", "the job file's contract",
-                Needed(), Told.Given("taken from the shelf", Told.Plain(need.Needed - need.Amount), Told.JobFile));
+                $"{need.Item}: how many to get", Written(need.Amount), need.Amount, "needed − on the shelf, rounded up, at least 0", "the job file's contract",
+                Needed(), Told.Given("taken from the shelf", Written(need.Needed - need.Amount), Told.JobFile));
             Explanation Pack() => Told.Given("how many are sold together", Told.Plain(need.Pack), need.Pack == row.Pack ? source : Told.JobFile, need.Pack);
             Explanation Packs() => Told.Sum(
                 $"{need.Item}: packs to buy", Told.Plain(need.Packs), need.Packs, "to get ÷ pack, rounded up, what is left of a pack bought under the same name used first", "packs are bought whole", Amount(), Pack());

@@ -32,8 +32,8 @@ public static class Consumables
         var far = new Dictionary<string, ConsumableReach?>(StringComparer.Ordinal);
         ConsumableUse[] uses =
         [
-            .. operations.SelectMany(operation => ByArea(operation, byId, stations, far, catalogue)),
-            .. operations.SelectMany(operation => ByRule(operation, byId, stations, catalogue)),
+            .. operations.SelectMany(operation => ByArea(operation, byId, job, far, catalogue)),
+            .. operations.SelectMany(operation => ByRule(operation, byId, job, catalogue)),
             .. Spraying(coats, sprayed, stations, catalogue),
             .. Filters(coats, sprayed, worn, stations, catalogue),
         ];
@@ -43,7 +43,7 @@ public static class Consumables
         return
         [
             .. uses.Where(use => use.Count > 0).GroupBy(use => use.Consumable.Word).OrderBy(group => order[group.Key])
-                .Select(group => Need([.. group], stations, stock, packs, job.Prices)),
+                .Select(group => Need([.. group], job, stock, packs)),
         ];
     }
 
@@ -57,20 +57,20 @@ public static class Consumables
         return ConsumableStock.Unknown(job, catalogue);
     }
 
-    private static ConsumableNeed Need(ImmutableArray<ConsumableUse> uses, int stations, ConsumableStock stock, PackCount counted, Prices? prices)
+    private static ConsumableNeed Need(ImmutableArray<ConsumableUse> uses, Job job, ConsumableStock stock, PackCount counted)
     {
         var consumable = uses[0].Consumable;
-        var apart = consumable.IsShared ? 1 : stations;
+        var apart = consumable.IsShared ? 1 : job.Crew.Stations;
         var each = WholePackages.For(uses.Sum(use => use.Count) / apart);
         var needed = each * apart;
         var shelf = stock.Take(consumable, needed);
         var amount = WholePackages.For(needed - shelf);
-        var said = prices?.Consumables.FirstOrDefault(price => consumable.IsCalled(price.Key));
+        var said = job.Prices?.Consumables.FirstOrDefault(price => consumable.IsCalled(price.Key));
         var pack = said?.Pack ?? consumable.Pack;
         var packs = counted.Add(said?.Key ?? consumable.Word, amount, pack);
         return new ConsumableNeed(
             consumable.Word, consumable.Title, needed, amount, consumable.Unit, pack, packs,
-            amount == 0 ? 0 : (said?.Price ?? consumable.Price) * packs, Why(uses, each, apart, OnShelf(shelf, stock.All(consumable))));
+            amount == 0 ? 0 : (said?.Price ?? consumable.Price) * packs, Why(uses, each, apart, OnShelf(shelf, stock.All(consumable), consumable.Unit, job.Units)));
     }
 
     private static string Why(ImmutableArray<ConsumableUse> uses, int each, int apart, string onShelf)
@@ -82,17 +82,18 @@ public static class Consumables
     }
 
     /// <summary>What is taken from the shelf, and of how much where that is more.</summary>
-    private static string OnShelf(double taken, double all)
+    private static string OnShelf(double taken, double all, string unit, PrintUnits units)
     {
         if (taken <= 0)
             return "";
+        var (here, there) = (UnitWords.In(taken, unit, units).Amount, UnitWords.In(all, unit, units).Amount);
         return all > taken
-            ? string.Create(CultureInfo.InvariantCulture, $"; {taken:0.##} of the {all:0.##} on the shelf")
-            : string.Create(CultureInfo.InvariantCulture, $"; {taken:0.##} on the shelf");
+            ? string.Create(CultureInfo.InvariantCulture, $"; {here:0.##} of the {there:0.##} on the shelf")
+            : string.Create(CultureInfo.InvariantCulture, $"; {here:0.##} on the shelf");
     }
 
     private static IEnumerable<ConsumableUse> ByArea(
-        Operation operation, Dictionary<string, MeasuredSurface> surfaces, int stations, Dictionary<string, ConsumableReach?> far, Catalogue catalogue)
+        Operation operation, Dictionary<string, MeasuredSurface> surfaces, Job job, Dictionary<string, ConsumableReach?> far, Catalogue catalogue)
     {
         foreach (var surface in operation.Surfaces.Select(id => surfaces[id]))
         {
@@ -101,11 +102,11 @@ public static class Consumables
                 continue;
 
             var share = ConsumableChoice.IsOnSpots(operation) ? surface.BareShare.DecimalFractions : 1;
-            var area = (surface.Total.Likely * share * stations).SquareMeters;
+            var area = (surface.Total.Likely * share * job.Crew.Stations).SquareMeters;
             foreach (var word in words)
             {
                 if (!far.TryGetValue(word, out var reach))
-                    far[word] = reach = ConsumableReach.Of(catalogue.Consumable(word));
+                    far[word] = reach = ConsumableReach.Of(catalogue.Consumable(word), job.Units);
                 if (reach is not null)
                     yield return new ConsumableUse(reach.Consumable, area / reach.SquareMetres, operation.Word, reach.Rule);
             }
@@ -113,8 +114,9 @@ public static class Consumables
     }
 
     private static IEnumerable<ConsumableUse> ByRule(
-        Operation operation, Dictionary<string, MeasuredSurface> surfaces, int stations, Catalogue catalogue)
+        Operation operation, Dictionary<string, MeasuredSurface> surfaces, Job job, Catalogue catalogue)
     {
+        var stations = job.Crew.Stations;
         if (operation.Word is "degrease" or "degrease-again" or "solvent-clean" or "final-wipe")
             yield return Rule("gloves-wipe", operation.Hands.TotalMinutes * stations, operation.Word, catalogue);
 
@@ -131,16 +133,18 @@ public static class Consumables
         if (operation.Word is not ("mask" or "remask"))
             yield break;
 
-        yield return Tape(operation, plugs, stations, catalogue);
+        yield return Tape(operation, plugs, job, catalogue);
         yield return Rule("masking-film", operation.MaskArea.SquareFeet * stations, operation.Word, catalogue);
     }
 
     /// <summary>Rolls: the taped edge with what overlaps, and a piece for each plug or bag.</summary>
-    private static ConsumableUse Tape(Operation operation, int plugs, int stations, Catalogue catalogue)
+    private static ConsumableUse Tape(Operation operation, int plugs, Job job, Catalogue catalogue)
     {
         var tape = catalogue.Consumable("tape");
-        var length = (operation.MaskEdge * stations * tape.PerAmount) + (catalogue.Figures.Length("tape-a-plug") * plugs);
-        var text = string.Create(CultureInfo.InvariantCulture, $"{length.Feet:0} ft ({length.Meters:0.0} m) of tape");
+        var length = (operation.MaskEdge * job.Crew.Stations * tape.PerAmount) + (catalogue.Figures.Length("tape-a-plug") * plugs);
+        var text = job.Units == PrintUnits.Metric
+            ? string.Create(CultureInfo.InvariantCulture, $"{length.Meters:0.0} m of tape")
+            : string.Create(CultureInfo.InvariantCulture, $"{length.Feet:0} ft ({length.Meters:0.0} m) of tape");
         return new ConsumableUse(tape, length / catalogue.Figures.Length("tape-roll"), operation.Word, text);
     }
 

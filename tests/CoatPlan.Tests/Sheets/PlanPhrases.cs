@@ -131,9 +131,13 @@ internal sealed partial class PlanPhrases
 
     private void Add(PlanConsumable item)
     {
-        var amount = $"{QuantityFormat.Decimals(item.Amount, 2)} {UnitWords.Behind(item.Amount, item.Unit)}";
+        var amount = Amount(item.Amount);
         alone.UnionWith([amount, $"{amount}, out of a pack above", $"{amount}: {Packs(item.Packs)} of {item.Pack}"]);
-        quoted.Add($"{item.Item}: {QuantityFormat.Decimals(item.Needed - item.Amount, 2)} of {QuantityFormat.Decimals(item.Needed, 2)} {UnitWords.Behind(item.Needed, item.Unit)}");
+        quoted.Add($"{item.Item}: {Number(item.Needed - item.Amount)} of {Amount(item.Needed)}");
+
+        string Number(double amount) => QuantityFormat.Decimals(UnitWords.In(amount, item.Unit, words.Plan.Units).Amount, 2);
+
+        string Amount(double amount) => $"{Number(amount)} {UnitWords.Behind(UnitWords.In(amount, item.Unit, words.Plan.Units).Amount, UnitWords.In(amount, item.Unit, words.Plan.Units).Unit)}";
     }
 
     // The one sum that is told: of the prices on the list, whole to the cent.
