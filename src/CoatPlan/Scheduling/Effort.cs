@@ -5,6 +5,9 @@ namespace CoatPlan.Scheduling;
 /// <param name="Nodes">How many contradictions the exact search of a small network may learn from, 0 or more; fewer where each takes long.</param>
 public sealed record Effort(int Passes, int Nodes)
 {
+    /// <summary>Which of several climbs this is, 0 or more: each goes its own way through the same network, and one may get where another does not.</summary>
+    public int Climb { get; init; }
+
     /// <summary>One pass, no search: for drafts.</summary>
     public static Effort Draft { get; } = new(1, 0);
 

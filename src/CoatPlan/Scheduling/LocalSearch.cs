@@ -28,7 +28,7 @@ internal sealed class LocalSearch
     private readonly Generator generator;
     private Generator? beside;
     private readonly Func<Schedule, long>? preference;
-    private readonly Draws draws = new(Seed);
+    private readonly Draws draws;
     private readonly PriorityRules rules;
     private readonly int[] groups;
     private Neighbourhood? neighbourhood;
@@ -46,13 +46,14 @@ internal sealed class LocalSearch
     private int leaps;
     private int mostPlaced = -1;
 
-    public LocalSearch(Frame frame, GenerationOrder order, Heads heads, Func<Schedule, long>? preference, CancellationToken cancel)
+    public LocalSearch(Frame frame, GenerationOrder order, Heads heads, Func<Schedule, long>? preference, int climb, CancellationToken cancel)
     {
         this.frame = frame;
         this.order = order;
         this.heads = heads;
         this.preference = preference;
         this.cancel = cancel;
+        draws = new Draws(Seed + (ulong)climb);
         generator = new Generator(frame, order, heads);
         groups = Alike.Groups(frame);
         rules = new PriorityRules(frame, order, heads, groups);

@@ -5,6 +5,7 @@ internal sealed class Neighbourhood
 {
     private readonly Frame frame;
     private readonly Draws draws;
+    private readonly int[] open;
     private readonly int[] choices;
     private readonly int[] groups;
     private readonly int[][] chains;
@@ -19,7 +20,8 @@ internal sealed class Neighbourhood
         this.draws = draws;
         this.groups = groups;
         chains = Chains.Of(frame);
-        choices = [.. Enumerable.Range(0, frame.Links.Length).Where(l => frame.Links[l].Windows.Length > 1)];
+        open = [.. Enumerable.Range(0, frame.Count).Where(i => !frame.IsFixed[i])];
+        choices = [.. Enumerable.Range(0, frame.Links.Length).Where(l => frame.Links[l].Windows.Length > 1 && !frame.IsFixed[frame.Links[l].To])];
         sequence = new int[frame.Count];
         rest = new int[frame.Count];
         moved = new int[frame.Count];
@@ -57,7 +59,7 @@ internal sealed class Neighbourhood
 
             for (var moves = 1 + draws.Below(3); moves > 0; moves--)
             {
-                var at = draws.Below(sequence.Length);
+                var at = AnyPlace();
                 isMoved[sequence[at]] = true;
                 MoveTo(at + Reach());
             }
@@ -94,6 +96,10 @@ internal sealed class Neighbourhood
         other[link] = draws.Below(frame.Links[link].Windows.Length - lowest) + lowest;
         return other;
     }
+
+    // The place of an activity that is no fact: to move one of those changes nothing.
+    private int AnyPlace() =>
+        open.Length is 0 || open.Length == sequence.Length ? draws.Below(sequence.Length) : Array.IndexOf(sequence, open[draws.Below(open.Length)]);
 
     private int Reach()
     {
@@ -158,7 +164,7 @@ internal sealed class Neighbourhood
     // Brings an activity's like from some way around it next to it.
     private void GatherAlike()
     {
-        var at = draws.Below(sequence.Length);
+        var at = AnyPlace();
         var group = groups[sequence[at]];
         if (group < 0)
         {

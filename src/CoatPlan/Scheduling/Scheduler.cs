@@ -25,10 +25,10 @@ public static class Scheduler
                 FormattableString.Invariant($"An earlier schedule must say of each of the network's {network.Activities.Length} activities when it began, not of {earlier.Starts.Length}."), nameof(earlier));
         }
 
-        if (effort.Passes < 1 || effort.Nodes < 0)
+        if (effort.Passes < 1 || effort.Nodes < 0 || effort.Climb < 0)
         {
             throw new ArgumentException(FormattableString.Invariant(
-                $"An effort must have at least 1 pass and 0 nodes, not {effort.Passes} and {effort.Nodes}."), nameof(effort));
+                $"An effort must have at least 1 pass, 0 nodes and climb 0, not {effort.Passes}, {effort.Nodes} and {effort.Climb}."), nameof(effort));
         }
 
         var frame = new Frame(network);

@@ -21,7 +21,7 @@ internal static class Search
     public static Outcome Run(
         Frame frame, GenerationOrder order, Heads heads, int lowerBound, Effort effort, Func<Schedule, long>? preference, EarlierSchedule? earlier, CancellationToken cancel)
     {
-        var local = new LocalSearch(frame, order, heads, preference, cancel);
+        var local = new LocalSearch(frame, order, heads, preference, effort.Climb, cancel);
         var passes = LocalSearch.PassesFor(frame.Count, effort.Passes);
         var share = passes / ShareBefore;
         var near = earlier is null ? 0 : local.TryEarlier(earlier);

@@ -28,15 +28,18 @@ internal sealed class GapDrawing
     public void Draw(WorkNode earlier, WorkNode later)
     {
         var windows = WindowsBetween(earlier.Coat!, later.Coat!);
+        var between = BetweenLayers(earlier.Coat!, later.Coat!);
         if (later.Activity.Fixed is not null)
         {
             Add(earlier, later, [.. windows.Select((_, k) => new GapChoice(k, Reworked: false, Rested: false, Unmasked: false))], [], isDulled: true);
+            DrawDone(earlier, later, GapChoices.Of(earlier.Coat!, windows, isTaped: true, !between.IsEmpty), between);
             return;
         }
 
-        var between = BetweenLayers(earlier.Coat!, later.Coat!);
         var ways = GapChoices.Of(earlier.Coat!, windows, tape.IsOn, !between.IsEmpty);
-        var drawn = Operations(earlier, later, between, ref ways);
+        // The same word is wiped or masked before, between and after coats: which of them was done is told by when.
+        var since = place with { Done = place.Done.After(earlier.Activity.Fixed) };
+        ImmutableArray<DrawnInGap> drawn = [.. Operations(earlier, later, between, ref ways, since).Select(operation => operation with { Node = sketch.Add(operation.Node) })];
         Add(earlier, later, ways, drawn, !between.IsEmpty);
         Chain(earlier, later, drawn, ways);
 
@@ -55,27 +58,41 @@ internal sealed class GapDrawing
     /// <summary>Whether a film is followed by its own product or another.</summary>
     public static RecoatGap Over(CoatTask film, CoatTask next) => film.Label.Key == next.Label.Key ? RecoatGap.Itself : RecoatGap.Another;
 
+    // Behind a coat that is on, what was done before it is a fact; what nobody wrote down goes without saying.
+    private void DrawDone(WorkNode earlier, WorkNode later, ImmutableArray<GapChoice> ways, ImmutableArray<Prep.Operation> between)
+    {
+        var facts = place with { Done = place.Done.After(earlier.Activity.Fixed).Before(later.Activity.Fixed) };
+        foreach (var node in Operations(earlier, later, between, ref ways, facts).Select(operation => operation.Node).Where(node => node.Activity.Fixed is not null))
+        {
+            sketch.Add(node);
+            sketch.After(earlier, node);
+            sketch.After(node, later);
+            if (node.Operation!.Word == "remask")
+                tape.GoesOnAgain(node);
+        }
+    }
+
+    private WorkNode NodeOf(Prep.Operation operation, WorkNode later, Workplace at) =>
+        Activities.Of(operation, FormattableString.Invariant($"{operation.Id}/{later.Coat!.Layer}.{later.Coat.Coat}"), batch.Station, batch, at);
+
     private ImmutableArray<Prep.Operation> BetweenLayers(CoatTask film, CoatTask next) =>
         next.Layer == film.Layer + 1 ? place.Sequence.BetweenLayers(next.Surfaces, batch.Name, film.Layer) : [];
 
     // All operations of all ways, each once, in the order of the work, with the ways that have it. What is done already is part of every way.
     private ImmutableArray<DrawnInGap> Operations(
-        WorkNode earlier, WorkNode later, ImmutableArray<Prep.Operation> always, ref ImmutableArray<GapChoice> ways)
+        WorkNode earlier, WorkNode later, ImmutableArray<Prep.Operation> always, ref ImmutableArray<GapChoice> ways, Workplace facts)
     {
-        var suffix = FormattableString.Invariant($"/{later.Coat!.Layer}.{later.Coat.Coat}");
         var inWays = ways
-            .SelectMany(way => InWay(earlier.Coat!, later.Coat, way, always).Select(operation => (way, operation)))
+            .SelectMany(way => InWay(earlier.Coat!, later.Coat!, way, always).Select(operation => (way, operation)))
             .GroupBy(pair => pair.operation.Id)
             .OrderBy(group => PlaceInGap(group.First().operation))
             .ToArray();
 
-        // The same word is wiped or masked before, between and after coats: which of them was done is told by when.
-        var between = place with { Done = place.Done.After(earlier.Activity.Fixed) };
         var drawn = ImmutableArray.CreateBuilder<DrawnInGap>();
         foreach (var group in inWays)
         {
             var operation = group.First().operation;
-            var node = Activities.Of(operation, operation.Id + suffix, batch.Station, batch, between);
+            var node = NodeOf(operation, later, facts);
             // A tack cloth is passed in a rest and in a rework: what the simpler way explains does not rule it out again.
             if (node.Activity.Fixed is not null && ways.Where(way => group.Any(pair => pair.way == way)).ToImmutableArray() is { IsEmpty: false } having)
                 ways = having;
@@ -87,8 +104,7 @@ internal sealed class GapDrawing
         [
             .. drawn
                 .Select(operation => operation with { Ways = [.. operation.Ways.Where(left.Contains)] })
-                .Where(operation => !operation.Ways.IsEmpty)
-                .Select(operation => operation with { Node = sketch.Add(operation.Node) }),
+                .Where(operation => !operation.Ways.IsEmpty),
         ];
     }
 

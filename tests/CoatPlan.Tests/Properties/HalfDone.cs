@@ -17,7 +17,12 @@ internal static class HalfDone
             return null;
         }
 
-        var now = plan.Steps.OrderBy(step => step.End).ElementAt((int)(share * (plan.Steps.Length - 1))).End;
+        return Text(text, plan, plan.Steps.OrderBy(step => step.End).ElementAt((int)(share * (plan.Steps.Length - 1))).End);
+    }
+
+    /// <summary>The text of the job at a moment.</summary>
+    public static string Text(string text, Plan plan, LocalDateTime now)
+    {
         var done = new StringBuilder(text).Append(CultureInfo.InvariantCulture, $"as-of: {s_time.Format(now)}\ndone:\n");
         foreach (var step in plan.Steps.Where(step => step.End <= now && step.Station is null or 1))
         {
