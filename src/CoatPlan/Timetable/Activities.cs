@@ -29,7 +29,7 @@ internal static class Activities
                 NextStart = BatchDrawing.IsWiped(operation) ? place.AirAround.DryStarts(work) : null,
                 Release = place.Done.Release,
                 Demands = [new Demand(SharedSpace.People(station), operation.People)],
-                Presences = operation.MakesDust ? [new Presence(SharedSpace.Dust)] : [],
+                Presences = Left(operation, place),
                 Avoids =
                 [
                     .. operation.MakesDust ? [new Avoidance(SharedSpace.WetFilm)] : Enumerable.Empty<Avoidance>(),
@@ -38,6 +38,20 @@ internal static class Activities
                 Fixed = done?.At,
             },
         };
+    }
+
+    // What was wiped on is open until it has flashed off; what is cured by heat stays hot when the hands are off it.
+    private static ImmutableArray<Presence> Left(Prep.Operation operation, Workplace place)
+    {
+        var wait = operation.Wait;
+        return
+        [
+            .. operation.MakesDust ? [new Presence(SharedSpace.Dust)] : Enumerable.Empty<Presence>(),
+            .. wait.Kind == Prep.WaitKind.SolventFlash ? [new Presence(SharedSpace.Vapour, 0, Off())] : Enumerable.Empty<Presence>(),
+            .. operation.HotWork ? [new Presence(SharedSpace.Heat, 0, wait.Kind == Prep.WaitKind.None ? null : Off())] : Enumerable.Empty<Presence>(),
+        ];
+
+        Func<int, int> Off() => place.AirAround.Of(operation.Surfaces).DryingOff(wait);
     }
 
     /// <summary>A coat of a batch.</summary>
@@ -67,8 +81,8 @@ internal static class Activities
                     new Presence(SharedSpace.Vapour, 0, air.Reaching(coat, FilmStage.Touch, place.ClearingMinutes)),
                 ],
                 Avoids = coat.Sprayed
-                    ? [new Avoidance(SharedSpace.WetFilm, productIndex), new Avoidance(SharedSpace.Dust)]
-                    : [new Avoidance(SharedSpace.Dust)],
+                    ? [new Avoidance(SharedSpace.WetFilm, productIndex), new Avoidance(SharedSpace.Dust), new Avoidance(SharedSpace.Heat)]
+                    : [new Avoidance(SharedSpace.Dust), new Avoidance(SharedSpace.Heat)],
                 Fixed = done?.At,
             },
         };

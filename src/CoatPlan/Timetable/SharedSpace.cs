@@ -12,6 +12,9 @@ internal static class SharedSpace
     /// <summary>Vapour that could burn.</summary>
     public const int Vapour = 3;
 
+    /// <summary>Flame, spark or heat that could light vapour.</summary>
+    public const int Heat = 4;
+
     /// <summary>Name of the resource of spots at which spraying goes on.</summary>
     public const string SpraySpots = "spray spots";
 

@@ -72,42 +72,66 @@ internal static class Timetabling
         return new Settled(arranged, settled, offs) { Bound = () => depth == SearchDepth.Quick ? FinishBound.OfHands(first, place) : FinishBound.Of(first, batching, place) };
     }
 
-    private static (Arranged Arranged, Workplace Place, ImmutableArray<HeaterOff> Offs) WithHeater(
+    private static HeatedJob WithHeater(
         ImmutableArray<Batch> first, Workplace place, Batching batching, PlaceClimate climate, Catalogue catalogue, SearchDepth depth, Baseline? baseline, CancellationToken cancel)
     {
         var arrangement = new Arrangement(batching, cancel);
         var arranged = baseline is not null && depth == SearchDepth.Quick ? arrangement.Near(baseline, first, place) : arrangement.Arrange(first, place, depth);
         if (!climate.HasOpenHeater)
-            return (arranged, place, []);
+            return new HeatedJob(arranged, place, []);
 
         var offs = HeaterOffs(arranged, place);
-        (Arranged Arranged, Workplace Place, ImmutableArray<HeaterOff> Offs)? best = null;
+        HeatedJob? best = null;
         for (var round = 0; round < HeaterRounds; round++)
         {
-            place = place with { AirAround = new AirAround(new SurfaceAirs(climate.WithHeaterOff(offs)), place.Job, catalogue) };
+            place = WithOffs(place, climate, offs, catalogue);
             arranged = arrangement.Shifted(arranged, place);
             if (HeaterHours.Cover(offs, HeaterOffs(arranged, place)))
             {
-                if (best is null || IsBetter(arranged, best.Value.Arranged))
-                    best = (arranged, place, offs);
+                if (best is null || IsBetter(arranged, best.Arranged))
+                    best = new HeatedJob(arranged, place, offs);
                 // A few passes found hours that hold; the whole search may find a better plan that keeps to them, or one worth hours of its own.
-                if (depth == SearchDepth.Quick || arrangement.Again(arranged, place, depth) is not { } whole || !IsBetter(whole, best.Value.Arranged))
-                    return best.Value;
-                if (HeaterHours.Cover(offs, HeaterOffs(whole, place)))
-                    return (whole, place, offs);
+                if (depth == SearchDepth.Quick || arrangement.Again(arranged, place, depth) is not { } whole || !IsBetter(whole, best.Arranged))
+                    break;
                 arranged = whole;
+                if (HeaterHours.Cover(offs, HeaterOffs(whole, place)))
+                {
+                    best = new HeatedJob(whole, place, offs);
+                    break;
+                }
             }
 
             offs = HeaterHours.Union(offs, HeaterOffs(arranged, place));
         }
 
         if (best is not null)
-            return best.Value;
+            return OffOnlyWhereItMust(best, arrangement, climate, catalogue);
 
         var never = new HeaterOff(offs.IsEmpty ? 0 : offs.Min(off => off.From));
-        place = place with { AirAround = new AirAround(new SurfaceAirs(climate.WithHeaterOff([never])), place.Job, catalogue) };
-        return (arrangement.Again(arranged, place, depth), place, [never]);
+        place = WithOffs(place, climate, [never], catalogue);
+        return new HeatedJob(arrangement.Again(arranged, place, depth), place, [never]);
     }
+
+    // The hours hold the spraying of rounds that were given up too: without those it is warmer, and the plan still holds or is better.
+    private static HeatedJob OffOnlyWhereItMust(HeatedJob job, Arrangement arrangement, PlaceClimate climate, Catalogue catalogue)
+    {
+        for (var round = 0; round < HeaterRounds; round++)
+        {
+            var own = HeaterHours.Union([], HeaterOffs(job.Arranged, job.Place));
+            if (own.SequenceEqual(job.Offs))
+                break;
+            var place = WithOffs(job.Place, climate, own, catalogue);
+            var arranged = arrangement.Shifted(job.Arranged, place);
+            if (arranged.Stopped is not null || IsBetter(job.Arranged, arranged) || !HeaterHours.Cover(own, HeaterOffs(arranged, place)))
+                break;
+            job = new HeatedJob(arranged, place, own);
+        }
+
+        return job;
+    }
+
+    private static Workplace WithOffs(Workplace place, PlaceClimate climate, ImmutableArray<HeaterOff> offs, Catalogue catalogue) =>
+        place with { AirAround = new AirAround(new SurfaceAirs(climate.WithHeaterOff(offs)), place.Job, catalogue) };
 
     private static bool IsBetter(Arranged one, Arranged other) =>
         one.Stopped is null && (other.Stopped is not null || Arrangement.Finish(one) < Arrangement.Finish(other));
@@ -148,4 +172,7 @@ internal static class Timetabling
                 .Where(span => span.Item1 < until),
         ];
     }
+
+    // A job arranged with the hours in which its heater is off.
+    private sealed record HeatedJob(Arranged Arranged, Workplace Place, ImmutableArray<HeaterOff> Offs);
 }

@@ -132,7 +132,9 @@ internal static class WaitWords
             ({ HotWork: true, MakesDust: false }, not null) => $"No flame or spark while vapour of {TitleOf(other, drawn)} is in the air.",
             ({ MakesDust: true }, not null) => $"Nothing may make dust while {TitleOf(other, drawn)} takes dust.",
             (null, not null) => $"Nothing else is sprayed while {TitleOf(other, drawn)} takes dust.",
+            (null, null) when there?.Operation is { MakesDust: false } => $"Nothing is sprayed while {TitleOf(other, drawn)} leaves something hot or sparking in the same air.",
             (null, null) => $"Nothing is sprayed while {TitleOf(other, drawn)} makes dust.",
+            ({ HotWork: true }, null) => $"No flame or spark while {TitleOf(other, drawn)} leaves solvent open.",
             _ => $"Waits until {TitleOf(other, drawn)} leaves neither wet film, dust nor vapour in the way.",
         };
     }
