@@ -1,3 +1,5 @@
+using CoatPlan.Timetable;
+
 namespace CoatPlan.Tests.Timetable;
 
 /// <summary>What a person says that a step took, on the step: by hand, from the job file's "took" and "at".</summary>
@@ -33,7 +35,7 @@ public class WorkThatIsDone
         var plan = (Two with
         {
             More = "as-of: 2027-05-14 13:00\ndone: [{surface: plate, operation: solvent-clean, at: 2027-05-14 10:00, took: 10 min}, {surface: tray, operation: solvent-clean, at: 2027-05-14 12:00, took: 20 min}]",
-        }).Plan();
+        }).Plan(SearchDepth.Quick);
 
         var clean = plan.Steps.Single(step => step.Kind == "solvent-clean");
         clean.Start.ShouldBe(new LocalDateTime(2027, 5, 14, 9, 50, 0));
