@@ -148,17 +148,13 @@ public class WhatStandsInTheWay
         var plan = new HandJob
         {
             Start = "2027-10-02 08:00",
-            More = "finish-by: 2027-10-06 22:00",
-            Place = "volume: 62.4 m3, exhaust: 15 m3/min",
-            Weather = "daily: {low: 12 °C, high: 19 °C, humidity: 75 %}",
+            More = "finish-by: 2027-10-08 22:00",
+            Place = "volume: 62.4 m3, exhaust: 15 m3/min, hold: 18 °C, heater: open, cools-in: 45 min",
+            Weather = "daily: {low: 6 °C, high: 14 °C, humidity: 75 %}",
             Hours = "Sat-Sun: [08:00-12:00, 13:00-18:00], Mon-Fri: 18:00-21:00",
             Products = ["rustbond: {preset: moisture-cure-urethane, name: Rust bond, lightness: black}", "top: {preset: urethane-2k-aerosol, name: Top, lightness: black}"],
             Systems = "one: [{product: rustbond, coats: 2}, {product: top, coats: 2}]",
-            Surfaces =
-            [
-                "{name: Axle tube, material: steel, finish: unknown, condition: [scaly rust, oily], shape: [{tube: {diameter: 80 mm, length: 1.2 m}}], form: tube, gauge: 6 mm, system: one}",
-                "{name: Frame rail, count: 2, material: steel, finish: bare, condition: [light rust], shape: [{channel: {web: 120 mm, flange: 60 mm, length: 1.5 m}}], stays: true, system: one}",
-            ],
+            Surfaces = ["{name: Axle tube, material: steel, finish: unknown, condition: [scaly rust, oily], shape: [{tube: {diameter: 80 mm, length: 1.2 m}}], form: tube, gauge: 6 mm, system: one}"],
         }.Plan();
 
         plan.Reasons.ShouldNotBeEmpty();
