@@ -53,10 +53,10 @@ internal sealed class Arrangement
         return ByFinishAsked(searched.MinBy(Finish)!, place);
     }
 
-    // Before somebody is told that there is no plan by the finish asked for, the search goes other ways too; two at a time, which of them is not left to a clock.
+    // Before somebody is told that there is no plan by the finish asked for, the search goes other ways too; two at a time, so that no clock decides which.
     private Arranged ByFinishAsked(Arranged best, Workplace place)
     {
-        for (var climb = 1; climb < MostClimbs && IsLate(best, place); climb += 2)
+        for (var climb = 1; climb < MostClimbs && best.Drawn.Nodes.Length <= SmallNetwork && IsLate(best, place); climb += 2)
         {
             var (from, effort) = (best, FinalEffort(best));
             best = new[] { climb, climb + 1 }.AsParallel().AsOrdered().WithCancellation(cancel)
@@ -70,8 +70,7 @@ internal sealed class Arrangement
     }
 
     private static bool IsLate(Arranged placed, Workplace place) =>
-        placed.Drawn.Nodes.Length <= SmallNetwork && place.Job.FinishBy is { } asked
-        && place.Clock.At(Finish(placed)) > asked && place.Clock.At(placed.Outcome.LowerBound) <= asked;
+        place.Job.FinishBy is { } asked && place.Clock.At(Finish(placed)) > asked && place.Clock.At(placed.Outcome.LowerBound) <= asked;
 
     /// <summary>Arranges a job at once after a change, from where it was before; as if there had been no plan before where that leads nowhere.</summary>
     public Arranged Near(Baseline baseline, ImmutableArray<Batch> first, Workplace place)

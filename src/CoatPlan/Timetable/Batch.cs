@@ -33,4 +33,7 @@ internal sealed record Batch
     /// <summary>An id made unique for a station of a class.</summary>
     public static string StationId(string id, int? station) =>
         station is { } number ? FormattableString.Invariant($"{id}@{number}") : id;
+
+    /// <summary>The id that was made unique for a station of a class.</summary>
+    public static string IdWithoutStation(string id, int? station) => id[..^StationId("", station).Length];
 }

@@ -38,8 +38,7 @@ internal static class BatchDrawing
 
         foreach (var node in before.Where(sketch.IsLast).ToArray())
             LinkOperation(sketch, node, coats[0], place);
-        foreach (var node in before.Where(node => IsWiped(node.Operation!)))
-            sketch.Add(WithinOneGo(node, coats[0], place));
+        Wipe(sketch, before.Where(node => IsWiped(node.Operation!)), coats[0], place);
 
         var tape = new TapeOnBatch(
             before.LastOrDefault(node => node.Operation!.Word == "mask"),
@@ -100,6 +99,39 @@ internal static class BatchDrawing
         var air = place.AirAround.Of(earlier.Operation.Surfaces);
         sketch.Add(new WorkLink(
             Link.After(earlier.Id, later.Id, Wait.FromEnd(air.DryingOff(wait))), FilmStage.Done, null));
+    }
+
+    /// <summary>Holds wipes and the coat that they are for together; one that is done already, too long before anything can be sprayed, is done again.</summary>
+    /// <param name="sketch">The network so far, the wipes in it, in their order.</param>
+    /// <param name="wipes">The wipes.</param>
+    /// <param name="coat">The coat.</param>
+    /// <param name="place">What the network is drawn from.</param>
+    internal static void Wipe(NetworkSketch sketch, IEnumerable<WorkNode> wipes, WorkNode coat, Workplace place)
+    {
+        WorkNode? again = null;
+        foreach (var wipe in wipes.ToArray())
+        {
+            var holding = wipe;
+            if (wipe.Activity.Fixed is { } fact && coat.Activity.Fixed is null && (again is not null || EarliestStart(coat, fact.End, place) > fact.End + place.WipeHoldsMinutes))
+            {
+                holding = sketch.Add(Activities.Of(wipe.Operation!, "again-" + Batch.IdWithoutStation(wipe.Id, wipe.Station), wipe.Station, wipe.Batch, place with { Done = place.Done.Undone }));
+                sketch.After(wipe, holding);
+                LinkOperation(sketch, holding, coat, place);
+            }
+
+            if (again is not null)
+                LinkOperation(sketch, again, holding, place);
+            again = ReferenceEquals(holding, wipe) ? again : holding;
+            sketch.Add(WithinOneGo(holding, coat, place));
+        }
+    }
+
+    // As far as hours and weather tell.
+    private static int EarliestStart(WorkNode coat, int from, Workplace place)
+    {
+        var (activity, earliest) = (coat.Activity, Math.Max(from, place.Done.Release));
+        var opens = place.Hours.NextFit(earliest, Math.Min(activity.Work, place.LongestOpening), breakable: false)?.Start ?? int.MaxValue;
+        return opens == int.MaxValue || activity.NextStart is null ? opens : activity.NextStart(opens) ?? int.MaxValue;
     }
 
     internal static WorkLink WithinOneGo(WorkNode wipe, WorkNode coat, Workplace place) =>

@@ -206,9 +206,9 @@ internal sealed class GapDrawing
 
             if (next == drawn.Length)
                 BatchDrawing.LinkOperation(sketch, node, later, place);
-            if (BatchDrawing.IsWiped(node.Operation))
-                sketch.Add(BatchDrawing.WithinOneGo(node, later, place));
         }
+
+        BatchDrawing.Wipe(sketch, drawn.Select(operation => operation.Node).Where(node => BatchDrawing.IsWiped(node.Operation!)), later, place);
     }
 
     private static FilmStage StageFor(Prep.Operation operation, ImmutableArray<GapChoice> ways) => operation.Word switch

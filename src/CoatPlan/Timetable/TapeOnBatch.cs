@@ -6,7 +6,6 @@ namespace CoatPlan.Timetable;
 internal sealed class TapeOnBatch
 {
     private readonly List<WorkNode> putOn = [];
-    private readonly HashSet<int> stayedTooLong = [];
     private readonly Workplace place;
     private readonly int leastToComeOff;
 
@@ -38,31 +37,15 @@ internal sealed class TapeOnBatch
     {
         for (var i = 0; i < putOn.Count; i++)
         {
-            var most = Math.Max(0, place.TapeLimitMinutes - takes);
-            if (IsPast(i, later, most))
+            if (putOn[i].Activity.Fixed is not null && later.Activity.Fixed is not null)
                 continue;
 
-            var window = new Window(Wait.FromEnd(0), Wait.FromStart(most));
+            var window = new Window(Wait.FromEnd(0), Wait.FromStart(Math.Max(0, place.TapeLimitMinutes - takes)));
             sketch.Add(new WorkLink(
                 new Link(putOn[i].Id, later.Id, [window]) { Unless = [.. putOn.Skip(i + 1).Select(again => again.Id)] },
                 FilmStage.Done,
                 null,
                 Tape: true));
         }
-    }
-
-    // What is on already, under a coat that is on too, or too long by now for anything to begin in time: its limit cannot be kept any more, and it comes off as soon
-    // as the film lets it.
-    private bool IsPast(int on, WorkNode later, int most)
-    {
-        if (putOn[on].Activity.Fixed is not { } fact)
-            return false;
-        if (later.Activity.Fixed is not null)
-            return true;
-
-        var (from, work) = (Math.Max(fact.End, place.Done.Release), Math.Min(later.Activity.Work, place.LongestOpening));
-        if (place.Hours.NextFit(from, work, breakable: false) is not { } next || next.Start > fact.Start + most)
-            stayedTooLong.Add(on);
-        return stayedTooLong.Contains(on);
     }
 }

@@ -1,3 +1,4 @@
+using CoatPlan.Plans;
 using CoatPlan.Timetable;
 
 namespace CoatPlan.Tests.Timetable;
@@ -28,6 +29,23 @@ public class WorkThatIsDone
         coat.HandsMin.ShouldBe(minutes);
     }
 
+    // Wiped on Friday evening, and then it got too late to spray: on Saturday it is wiped again, and sprayed.
+    [Fact]
+    public void A_wipe_that_no_coat_followed_in_time_is_done_again()
+    {
+        var plan = (Two with
+        {
+            More = "as-of: 2027-05-15 09:00\ndone: [{surfaces: [plate, tray], operation: solvent-clean, at: 2027-05-14 12:00}, {surfaces: [plate, tray], operation: scuff, at: 2027-05-14 12:20}, "
+                + "{surfaces: [plate, tray], operation: blow-off, at: 2027-05-14 12:30}, {surfaces: [plate, tray], operation: final-wipe, at: 2027-05-14 17:30}, {surfaces: [plate, tray], operation: tack, at: 2027-05-14 17:50}]",
+        }).Plan(SearchDepth.Quick);
+
+        plan.Reasons.ShouldBeEmpty();
+        var (wipe, tack, coat) = (Again(plan, "final-wipe"), Again(plan, "tack"), plan.Steps.Single(step => step.Kind == "coat"));
+        tack.Start.ShouldBeGreaterThan(wipe.End);
+        coat.Start.ShouldBeInRange(tack.End, wipe.End.PlusMinutes(60));
+        plan.Steps.Count(step => step.Kind is "final-wipe" or "tack" && step.Done).ShouldBe(2);
+    }
+
     // Two entries of one step: hands were on it for 10 and for 20 minutes, not for the two hours from the first to the last.
     [Fact]
     public void Hands_on_times_of_several_entries_for_one_step_are_added()
@@ -42,6 +60,8 @@ public class WorkThatIsDone
         clean.End.ShouldBe(new LocalDateTime(2027, 5, 14, 12, 0, 0));
         clean.HandsMin.ShouldBe(30);
     }
+
+    private static PlanStep Again(Plan plan, string kind) => plan.Steps.Single(step => step.Kind == kind && !step.Done);
 
     // One entry for two batches of one surface each: 20 minutes in all are 10 for each.
     [Fact]
