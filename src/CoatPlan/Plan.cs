@@ -100,6 +100,9 @@ public sealed record Plan
     /// <summary>Whether every coat could be placed; where not, <see cref="Finish"/>, the air, the hours and the quote are those of the part that could.</summary>
     public bool IsWhole => InService is not null;
 
+    /// <summary>How many stations of a class it has; 0 where one crew does it all.</summary>
+    public int Stations => Steps.Max(step => step.Station) ?? 0;
+
     /// <summary>Whether the plan meets everything that was asked.</summary>
     public bool MeetsWhatWasAsked => Reasons.IsEmpty;
 }

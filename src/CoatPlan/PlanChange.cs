@@ -48,7 +48,7 @@ public sealed record PlanChange
         {
             Step = step.Id,
             Title = step.Title,
-            Stations = step.Station is null ? null : before.Steps.Max(other => other.Station),
+            Stations = step.Station is null ? null : before.Stations,
             FinishBefore = before.Finish,
             FinishAfter = after.Finish,
             Meets = after.MeetsWhatWasAsked,

@@ -9,7 +9,7 @@ internal sealed partial class JobDesk
     public int? StationAt { get; private set; }
 
     /// <summary>How many stations the plan has; 0 where it has one crew.</summary>
-    public int Stations => Plan?.Steps.Max(step => step.Station) ?? 0;
+    public int Stations => Plan?.Stations ?? 0;
 
     /// <summary>Whether the sequence lists a step.</summary>
     /// <param name="step">A step of the plan.</param>

@@ -7,7 +7,7 @@ internal static class TimelineLanes
 {
     /// <summary>How many stations have lanes of their own; 1 where there is but one.</summary>
     /// <param name="plan">The plan.</param>
-    public static int Stations(Plan plan) => Math.Max(1, plan.Steps.Max(step => step.Station) ?? 1);
+    public static int Stations(Plan plan) => Math.Max(1, plan.Stations);
 
     /// <summary>Work with the hands; what overlaps goes on lanes of its own, and so does each station.</summary>
     /// <param name="plan">The plan.</param>

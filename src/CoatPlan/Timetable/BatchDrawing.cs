@@ -114,7 +114,7 @@ internal static class BatchDrawing
             var holding = wipe;
             if (wipe.Activity.Fixed is { } fact && coat.Activity.Fixed is null && (again is not null || EarliestStart(coat, fact.End, place) > fact.End + place.WipeHoldsMinutes))
             {
-                holding = sketch.Add(Activities.Of(wipe.Operation!, "again-" + Batch.IdWithoutStation(wipe.Id, wipe.Station), wipe.Station, wipe.Batch, place with { Done = place.Done.Undone }));
+                holding = sketch.Add(Activities.Of(wipe.Operation!, "again-" + Batch.IdWithoutStation(wipe.Id, wipe.Station), wipe.Station, wipe.Batch, place with { Done = place.Done.After(null) }));
                 sketch.After(wipe, holding);
                 LinkOperation(sketch, holding, coat, place);
             }

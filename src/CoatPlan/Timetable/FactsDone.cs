@@ -56,9 +56,6 @@ internal sealed record FactsDone
                 .Append(1)
                 .Max();
 
-    /// <summary>As if nothing had been done; what is still to do begins no earlier.</summary>
-    public FactsDone Undone => this with { EndedAfter = int.MaxValue };
-
     /// <summary>What ended by a coat's start: the wipe before it, not the one after it. All where the coat is not on.</summary>
     public FactsDone Before(Placement? coat) => coat is { } on ? this with { EndedBy = on.Start } : this;
 

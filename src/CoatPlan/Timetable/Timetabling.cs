@@ -1,4 +1,3 @@
-using CoatPlan.Climate;
 using CoatPlan.Jobs;
 using CoatPlan.Paint;
 using CoatPlan.Prep;
@@ -9,10 +8,6 @@ namespace CoatPlan.Timetable;
 /// <summary>When each operation and coat of a job is done.</summary>
 internal static class Timetabling
 {
-    // An open heater's hours off follow from the schedule and the schedule from them. Hours only come on from round to round, so that a few rounds settle it,
-    // or the heater counts as off throughout.
-    private const int HeaterRounds = 6;
-
     /// <summary>Dates a job that was arranged.</summary>
     /// <param name="settled">The job.</param>
     internal static DatedJob Date(Settled settled)
@@ -68,84 +63,9 @@ internal static class Timetabling
         var first = batching.Batches(place.Stations);
         place = place with { ClearingMinutes = PurgeTimes.ClearingMinutes(job, first.SelectMany(batch => batch.Coats), catalogue) };
 
-        var (arranged, settled, offs) = WithHeater(first, place, batching, air.Climate, catalogue, depth, baseline, cancel);
-        return new Settled(arranged, settled, offs) { Bound = () => depth == SearchDepth.Quick ? FinishBound.OfHands(first, place) : FinishBound.Of(first, batching, place) };
+        var heated = new OpenHeater(new Arrangement(batching, cancel), air.Climate, catalogue, depth).Arrange(first, place, baseline);
+        return new Settled(heated.Arranged, heated.Place, heated.Offs) { Bound = () => depth == SearchDepth.Quick ? FinishBound.OfHands(first, place) : FinishBound.Of(first, batching, place) };
     }
-
-    private static HeatedJob WithHeater(
-        ImmutableArray<Batch> first, Workplace place, Batching batching, PlaceClimate climate, Catalogue catalogue, SearchDepth depth, Baseline? baseline, CancellationToken cancel)
-    {
-        var arrangement = new Arrangement(batching, cancel);
-        var arranged = baseline is not null && depth == SearchDepth.Quick ? arrangement.Near(baseline, first, place) : arrangement.Arrange(first, place, depth);
-        if (!climate.HasOpenHeater)
-            return new HeatedJob(arranged, place, []);
-
-        var offs = HeaterOffs(arranged, place);
-        HeatedJob? best = null;
-        for (var round = 0; round < HeaterRounds; round++)
-        {
-            place = WithOffs(place, climate, offs, catalogue);
-            arranged = arrangement.Shifted(arranged, place);
-            if (HeaterHours.Cover(offs, HeaterOffs(arranged, place)))
-            {
-                if (best is null || IsBetter(arranged, best.Arranged))
-                    best = new HeatedJob(arranged, place, offs);
-                // A few passes found hours that hold; the whole search may find a better plan that keeps to them, or one worth hours of its own.
-                if (depth == SearchDepth.Quick || arrangement.Again(arranged, place, depth) is not { } whole || !IsBetter(whole, best.Arranged))
-                    break;
-                arranged = whole;
-                if (HeaterHours.Cover(offs, HeaterOffs(whole, place)))
-                {
-                    best = new HeatedJob(whole, place, offs);
-                    break;
-                }
-            }
-
-            offs = HeaterHours.Union(offs, HeaterOffs(arranged, place));
-        }
-
-        if (best is not null)
-            return OffOnlyWhereItMust(best, arrangement, climate, catalogue);
-
-        var never = new HeaterOff(offs.IsEmpty ? 0 : offs.Min(off => off.From));
-        place = WithOffs(place, climate, [never], catalogue);
-        return new HeatedJob(arrangement.Again(arranged, place, depth), place, [never]);
-    }
-
-    // The hours hold the spraying of rounds that were given up too: without those it is warmer, and the plan still holds or is better.
-    private static HeatedJob OffOnlyWhereItMust(HeatedJob job, Arrangement arrangement, PlaceClimate climate, Catalogue catalogue)
-    {
-        for (var round = 0; round < HeaterRounds; round++)
-        {
-            var own = HeaterHours.Union([], HeaterOffs(job.Arranged, job.Place));
-            if (own.SequenceEqual(job.Offs))
-                break;
-            var place = WithOffs(job.Place, climate, own, catalogue);
-            var arranged = arrangement.Shifted(job.Arranged, place);
-            if (arranged.Stopped is not null || IsBetter(job.Arranged, arranged) || !HeaterHours.Cover(own, HeaterOffs(arranged, place)))
-                break;
-            job = new HeatedJob(arranged, place, own);
-        }
-
-        return job;
-    }
-
-    private static Workplace WithOffs(Workplace place, PlaceClimate climate, ImmutableArray<HeaterOff> offs, Catalogue catalogue) =>
-        place with { AirAround = new AirAround(new SurfaceAirs(climate.WithHeaterOff(offs)), place.Job, catalogue) };
-
-    private static bool IsBetter(Arranged one, Arranged other) =>
-        one.Stopped is null && (other.Stopped is not null || Arrangement.Finish(one) < Arrangement.Finish(other));
-
-    private static ImmutableArray<HeaterOff> HeaterOffs(Arranged arranged, Workplace place) =>
-    [
-        .. arranged.Drawn.Nodes
-            .Select((node, index) => (node, at: arranged.Outcome.Placed[index]))
-            .Where(pair => pair.node.Coat is not null && pair.at is not null)
-            .OrderBy(pair => pair.at!.Value.Start)
-            .Select(pair => new HeaterOff(
-                pair.at!.Value.Start,
-                place.AirAround.Of(pair.node.Coat!.Surfaces).Reaches(pair.node.Coat, FilmStage.Touch, pair.at.Value.End) + place.ClearingMinutes)),
-    ];
 
     private static ImmutableArray<string> Reasons(Arranged arranged, Workplace place, LocalDateTime? finish)
     {
@@ -172,7 +92,4 @@ internal static class Timetabling
                 .Where(span => span.Item1 < until),
         ];
     }
-
-    // A job arranged with the hours in which its heater is off.
-    private sealed record HeatedJob(Arranged Arranged, Workplace Place, ImmutableArray<HeaterOff> Offs);
 }
