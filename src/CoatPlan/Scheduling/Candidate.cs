@@ -10,4 +10,7 @@ internal readonly record struct Candidate(int[] Ranks, int[] Windows)
 
     /// <summary>Whichever window starts earliest that is no last resort.</summary>
     public const int NoLastResort = -2;
+
+    /// <summary>For each activity a minute before which it does not start, null for one that may start at any; null where all may.</summary>
+    public ImmutableArray<int?>? NotBefore { get; init; }
 }

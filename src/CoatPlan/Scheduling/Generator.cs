@@ -33,6 +33,7 @@ internal sealed class Generator
 
     private int[] ranks = [];
     private int[] onlyWindows = [];
+    private ImmutableArray<int?>? notBefore;
     private bool urgentFirst;
     private int placedCount;
     private Blockage? blockage;
@@ -67,16 +68,14 @@ internal sealed class Generator
     /// <param name="cutOff">The run is given up as soon as something ends after this minute.</param>
     /// <param name="urgentFirst">Whether what has a window that is closing comes before everything else.</param>
     public Generated Generate(Candidate from, int cutOff, bool urgentFirst) =>
-        Run(from.Ranks, from.Windows, cutOff, urgentFirst) ? new Generated { Schedule = ToSchedule() }
+        Run(from, cutOff, urgentFirst) ? new Generated { Schedule = ToSchedule() }
         : blockage is null ? new Generated()
         : new Generated { Blockage = blockage, Placed = Placed(), PlacedCount = placedCount };
 
     // Whether everything was placed.
-    private bool Run(int[] priority, int[] onlyWindow, int cutOff, bool isUrgentFirst)
+    private bool Run(Candidate from, int cutOff, bool isUrgentFirst)
     {
-        ranks = priority;
-        onlyWindows = onlyWindow;
-        urgentFirst = isUrgentFirst;
+        (ranks, onlyWindows, notBefore, urgentFirst) = (from.Ranks, from.Windows, from.NotBefore, isUrgentFirst);
         Reset();
 
         var budget = 100 + (10 * frame.Count);
@@ -152,7 +151,7 @@ internal sealed class Generator
         placedCount = 0;
         for (var i = 0; i < frame.Count; i++)
         {
-            floors[i] = heads[i].Start;
+            floors[i] = EarliestStart(i);
         }
 
         for (var i = 0; i < frame.Count; i++)
@@ -176,6 +175,8 @@ internal sealed class Generator
             Enqueue(i);
         }
     }
+
+    private int EarliestStart(int activity) => Math.Max(heads[activity].Start, notBefore?[activity] ?? 0);
 
     private void Enqueue(int activity)
     {
@@ -226,7 +227,7 @@ internal sealed class Generator
                 continue;
             }
 
-            floors[asked] = heads[asked].Start;
+            floors[asked] = EarliestStart(asked);
             if (choices.IsWanted(asked))
             {
                 Enqueue(asked);

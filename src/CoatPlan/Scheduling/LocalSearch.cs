@@ -29,8 +29,8 @@ internal sealed class LocalSearch
     private Generator? beside;
     private readonly Func<Schedule, long>? preference;
     private readonly Draws draws;
-    private readonly PriorityRules rules;
-    private readonly int[] groups;
+    private PriorityRules? rules;
+    private int[]? groups;
     private Neighbourhood? neighbourhood;
     private readonly int[] anyWindow;
     private readonly int[] noLastResort;
@@ -55,8 +55,6 @@ internal sealed class LocalSearch
         this.cancel = cancel;
         draws = new Draws(Seed + (ulong)climb);
         generator = new Generator(frame, order, heads);
-        groups = Alike.Groups(frame);
-        rules = new PriorityRules(frame, order, heads, groups);
         closes = Array.Exists(frame.Links, l => l.Closes);
         anyWindow = new int[frame.Links.Length];
         Array.Fill(anyWindow, Candidate.AnyWindow);
@@ -72,8 +70,12 @@ internal sealed class LocalSearch
     /// <summary>What the run that placed most placed.</summary>
     public ImmutableArray<Placement?> Placed { get; private set; } = [];
 
-    // A quick search makes no small changes.
-    private Neighbourhood Around => neighbourhood ??= new Neighbourhood(frame, draws, groups);
+    // A quick search makes no small changes, and one near an earlier schedule may need no rules.
+    private Neighbourhood Around => neighbourhood ??= new Neighbourhood(frame, draws, AlikeGroups);
+
+    private PriorityRules Rules => rules ??= new PriorityRules(frame, order, heads, AlikeGroups);
+
+    private int[] AlikeGroups => groups ??= Alike.Groups(frame);
 
     /// <summary>How many passes are worth their time where so many are asked for.</summary>
     public static int PassesFor(int count, int passes)
@@ -84,19 +86,25 @@ internal sealed class LocalSearch
             : Math.Min(bySize, Math.Max(passes, MostGrown));
     }
 
-    /// <summary>A pass in the order in which activities began before a change; two more where it does not come to a finish that is good enough.</summary>
+    /// <summary>
+    /// A pass that begins nothing before it began before a change, and one in the same order that begins everything as early as it can; two more where neither
+    /// comes to a finish that is good enough.
+    /// </summary>
     /// <returns>How many passes were made.</returns>
     public int TryEarlier(EarlierSchedule earlier)
     {
         var ranks = Ranks.Near(earlier.Starts, order);
-        Try(new Candidate(ranks, WindowsOf(earlier.Starts)), urgentFirst: false);
+        var inOrder = new Candidate(ranks, WindowsOf(earlier.Starts));
+        // What begins earlier may stand in the way of what the order says less of: then the minutes are kept.
+        Try(inOrder with { NotBefore = earlier.Starts }, urgentFirst: false);
+        Try(inOrder, urgentFirst: false);
         if (Best?.Finish <= earlier.Enough)
         {
-            return 1;
+            return 2;
         }
 
         TryEach([(new Candidate(ranks, anyWindow), false), (new Candidate(ranks, noLastResort), closes)]);
-        return 3;
+        return 4;
     }
 
     /// <summary>Up to so many passes in the orders of priority rules.</summary>
@@ -111,7 +119,7 @@ internal sealed class LocalSearch
             .Distinct()
             .Take(passes))
         {
-            starts.Add(new Candidate(rules.Ranks(run.Rule), run.Sparing ? noLastResort : anyWindow));
+            starts.Add(new Candidate(Rules.Ranks(run.Rule), run.Sparing ? noLastResort : anyWindow));
             runs.Add((starts[^1], run.UrgentFirst));
         }
 
@@ -268,7 +276,7 @@ internal sealed class LocalSearch
 
     private void Stand(Schedule schedule, Candidate candidate, Worth worth)
     {
-        here = (candidate with { Ranks = Ranks.ByStart(schedule, candidate.Ranks) }, worth);
+        here = (candidate with { Ranks = Ranks.ByStart(schedule, candidate.Ranks), NotBefore = null }, worth);
         if (Best is null || worth.CompareTo(top.Worth) < 0)
         {
             Best = schedule;
