@@ -11,6 +11,8 @@ internal sealed class Canvas
 
     private const string Blank = " ";
 
+    private const int ShortestStretch = 6;
+
     // Every plain character as a text of its own, so that writing makes none.
     private static readonly ImmutableArray<string> PlainTexts = [.. Enumerable.Range(0, '~' + 1).Select(code => ((char)code).ToString())];
 
@@ -134,16 +136,47 @@ internal sealed class Canvas
 
     /// <summary>The text of a row in pieces of one ink, left to right: a terminal takes a piece quicker than its cells.</summary>
     /// <param name="y">Row from 0.</param>
-    public IEnumerable<(int X, string Text, Ink Ink)> Runs(int y)
+    public IEnumerable<(int X, string Text, Ink Ink)> Runs(int y) => Width == 0 ? [] : Runs(y, 0, Width);
+
+    /// <summary>The same of a part of a row.</summary>
+    /// <param name="y">Row from 0.</param>
+    /// <param name="from">Its first column.</param>
+    /// <param name="end">The column after its last one, above <paramref name="from"/>.</param>
+    public IEnumerable<(int X, string Text, Ink Ink)> Runs(int y, int from, int end)
     {
-        var from = 0;
-        for (var x = 1; x <= Width; x++)
+        for (var x = from + 1; x <= end; x++)
         {
-            if (x < Width && InkAt(x, y) == InkAt(from, y))
+            if (x < end && InkAt(x, y) == InkAt(from, y))
                 continue;
 
             yield return (from, Text(y, from, x - from), InkAt(from, y));
             from = x;
+        }
+    }
+
+    /// <summary>The parts of a row that are to be written again, a character beside each with it, so that none is written in half.</summary>
+    /// <param name="y">Row from 0.</param>
+    /// <param name="stands">From a column to whether what belongs there stands there already.</param>
+    public IEnumerable<(int From, int End)> Parts(int y, Func<int, bool> stands)
+    {
+        for (var x = 0; x < Width; x++)
+        {
+            if (stands(x))
+                continue;
+
+            var from = Math.Max(0, x - 1);
+            while (from > 0 && TextAt(from, y).Length == 0)
+                from--;
+
+            // A short stretch between two parts costs less than a new beginning.
+            var end = x + 1;
+            for (; x < Width && x < end + ShortestStretch; x++)
+                end = stands(x) ? end : x + 1;
+            end = Math.Min(Width, end + 1);
+            while (end < Width && TextAt(end, y).Length == 0)
+                end++;
+            yield return (from, end);
+            x = end - 1;
         }
     }
 

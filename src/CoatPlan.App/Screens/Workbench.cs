@@ -37,7 +37,7 @@ internal sealed class Workbench : Runnable
         desk.Changed += Refresh;
     }
 
-    // Every row is drawn whole, and those that stand there already need not be sent again.
+    // Every row is drawn whole, and what stands there already need not be sent again.
     /// <inheritdoc/>
     protected override bool OnClearingViewport() => true;
 
@@ -47,14 +47,14 @@ internal sealed class Workbench : Runnable
         var canvas = Picture();
         for (var y = 0; y < canvas.Height; y++)
         {
-            if (StandsThere(canvas, y))
-                continue;
-
-            foreach (var (x, text, ink) in canvas.Runs(y))
+            foreach (var (from, end) in canvas.Parts(y, Standing(canvas, y)))
             {
-                Move(x, y);
-                SetAttribute(palette.Of(ink));
-                AddStr(text);
+                foreach (var (x, text, ink) in canvas.Runs(y, from, end))
+                {
+                    Move(x, y);
+                    SetAttribute(palette.Of(ink));
+                    AddStr(text);
+                }
             }
         }
 
@@ -120,20 +120,18 @@ internal sealed class Workbench : Runnable
         PlaceField();
     }
 
-    private bool StandsThere(Canvas canvas, int y)
+    // From a column to whether the screen shows there what the canvas has.
+    private Func<int, bool> Standing(Canvas canvas, int y)
     {
         var (left, top) = (ViewportToScreen(Point.Empty).X, ViewportToScreen(Point.Empty).Y + y);
         if (App?.Driver?.Contents is not { } screen || top >= screen.GetLength(0) || left + canvas.Width > screen.GetLength(1))
-            return false;
+            return static _ => false;
 
-        for (var x = 0; x < canvas.Width; x++)
+        return x =>
         {
             ref readonly var cell = ref screen[top, left + x];
-            if (cell.Grapheme != canvas.TextAt(x, y) || cell.Attribute != palette.Of(canvas.InkAt(x, y)))
-                return false;
-        }
-
-        return true;
+            return cell.Grapheme == canvas.TextAt(x, y) && cell.Attribute == palette.Of(canvas.InkAt(x, y));
+        };
     }
 
     private bool KeyWhileTyping(Key key)

@@ -87,23 +87,23 @@ internal sealed class LocalSearch
     }
 
     /// <summary>
-    /// A pass that begins nothing before it began before a change, and one in the same order that begins everything as early as it can; two more where neither
-    /// comes to a finish that is good enough.
+    /// A pass that begins nothing before the minute at which it began before a change, then one in the same order that begins everything as early as it can;
+    /// two more where the first does not come to a finish that is good enough.
     /// </summary>
     /// <returns>How many passes were made.</returns>
     public int TryEarlier(EarlierSchedule earlier)
     {
         var ranks = Ranks.Near(earlier.Starts, order);
         var inOrder = new Candidate(ranks, WindowsOf(earlier.Starts));
-        // What begins earlier may stand in the way of what the order says less of: then the minutes are kept.
+        // In the same order something may come to begin so early that it stands in the way of something else; the minutes say more than the order.
         Try(inOrder with { NotBefore = earlier.Starts }, urgentFirst: false);
-        Try(inOrder, urgentFirst: false);
         if (Best?.Finish <= earlier.Enough)
         {
+            Try(inOrder, urgentFirst: false);
             return 2;
         }
 
-        TryEach([(new Candidate(ranks, anyWindow), false), (new Candidate(ranks, noLastResort), closes)]);
+        TryEach([(inOrder, false), (new Candidate(ranks, anyWindow), false), (new Candidate(ranks, noLastResort), closes)]);
         return 4;
     }
 

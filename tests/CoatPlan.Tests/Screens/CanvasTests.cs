@@ -70,6 +70,36 @@ public sealed class CanvasTests
         runs.ShouldBe([(0, "ab", Ink.Strong), (2, "漢c", Ink.Warning), (5, "     ", Ink.Plain)]);
     }
 
+    [Theory]
+    [InlineData("abcdefghijklmnopqrst", "abcdefghijklmnopqrst", "")]
+    [InlineData("abcdefghijklmnopqrst", "abcDefghijklmnopqrst", "cDe")]
+    [InlineData("abcdefghijklmnopqrst", "Abcdefghijklmnopqrst", "Ab")]
+    [InlineData("abcdefghijklmnopqrst", "abcdefghijklmnopqrsT", "sT")]
+    [InlineData("abcdefghijklmnopqrst", "aBcdefghijklmnopqRst", "aBc qRs")]
+    [InlineData("abcdefghijklmnopqrst", "aBcdEfghijklmnopqrst", "aBcdEf")]
+    [InlineData("ab漢字efghijklmnopqrst", "aB漢字efghijklmnopqrst", "aB漢")]
+    [InlineData("ab漢字efghijklmnopqrst", "ab漢字Efghijklmnopqrst", "字Ef")]
+    [InlineData("ab漢字efghijklmnopqrst", "abcdefghijklmnopqrstuv", "bcdefghijklmnopqrstuv")]
+    public void A_row_is_written_again_where_something_else_stands_and_never_half_a_character(string there, string now, string written)
+    {
+        var (before, after) = (new Canvas(24, 1), new Canvas(24, 1));
+        before.Write(0, 0, there);
+        after.Write(0, 0, now);
+
+        var parts = after.Parts(0, x => before.TextAt(x, 0) == after.TextAt(x, 0)).ToArray();
+
+        string.Join(' ', parts.Select(part => string.Concat(after.Runs(0, part.From, part.End).Select(run => run.Text)).TrimEnd())).ShouldBe(written);
+    }
+
+    [Fact]
+    public void A_row_of_nothing_that_stands_is_written_whole()
+    {
+        var canvas = new Canvas(10, 1);
+        canvas.Write(0, 0, "漢");
+
+        canvas.Parts(0, _ => false).ShouldBe([(0, 10)]);
+    }
+
     [Fact]
     public void A_canvas_without_columns_has_no_pieces()
     {
