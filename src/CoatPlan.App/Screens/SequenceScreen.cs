@@ -97,7 +97,8 @@ internal static class SequenceScreen
             if (day != step.Start.Date)
                 rows.Add(new ListRow(null, true, Clock.Day(step.Start.Date) + OfStation(desk)));
             day = step.Start.Date;
-            var lines = Wrapping.Lines(Sentences.Named(plan, step), Math.Max(1, width - TitleAt)).ToList();
+            var name = desk.StationAt is null ? Sentences.Named(plan, step) : Sentences.Titled(plan, step);
+            var lines = Wrapping.Lines(name, Math.Max(1, width - TitleAt)).ToList();
             for (var line = 0; line < lines.Count; line++)
                 rows.Add(new ListRow(at, line == 0, lines[line]));
         }

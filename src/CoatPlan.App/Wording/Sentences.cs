@@ -27,8 +27,16 @@ public static class Sentences
     public static string Named(Plan plan, PlanStep step)
     {
         var station = step.Station is { } number ? $"Station {number}: " : "";
+        return station + Titled(plan, step);
+    }
+
+    /// <summary>A step by its title and its surfaces, as where its station goes without saying.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="step">A step of it.</param>
+    public static string Titled(Plan plan, PlanStep step)
+    {
         var named = plan.Surfaces.Where(surface => step.Surfaces.Contains(surface.Id)).All(surface => step.Title.Contains(surface.Name, StringComparison.Ordinal));
-        return station + (named ? step.Title : $"{step.Title}: {SurfacesOf(plan, step)}");
+        return named ? step.Title : $"{step.Title}: {SurfacesOf(plan, step)}";
     }
 
     /// <summary>The waits of a step, a sentence each: when it may start at the earliest and at the latest, and why. A step that merely follows another has none.</summary>

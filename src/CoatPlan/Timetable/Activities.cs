@@ -91,6 +91,14 @@ internal static class Activities
     /// <summary>A point that others wait for.</summary>
     public static WorkNode Milestone(string id) => new() { Activity = new Activity { Id = id } };
 
+    /// <summary>The first minute at or after another at which something could start, as far as hours and weather tell; the largest integer for none.</summary>
+    public static int EarliestStart(WorkNode node, int from, Workplace place)
+    {
+        var (activity, earliest) = (node.Activity, Math.Max(from, place.Done.Release));
+        var opens = place.Hours.NextFit(earliest, Math.Min(activity.Work, place.LongestOpening), breakable: false)?.Start ?? int.MaxValue;
+        return opens == int.MaxValue || activity.NextStart is null ? opens : activity.NextStart(opens) ?? int.MaxValue;
+    }
+
     /// <summary>Hands-on time in whole minutes, at least one.</summary>
     public static int Minutes(Duration hands) => Math.Max(1, (int)Math.Ceiling(hands.TotalMinutes - 1e-9));
 }

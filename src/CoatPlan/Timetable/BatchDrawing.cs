@@ -38,12 +38,12 @@ internal static class BatchDrawing
 
         foreach (var node in before.Where(sketch.IsLast).ToArray())
             LinkOperation(sketch, node, coats[0], place);
-        Wipe(sketch, before.Where(node => IsWiped(node.Operation!)), coats[0], place);
+        var mask = before.LastOrDefault(node => node.Operation!.Word == "mask");
+        var tape = new TapeOnBatch(mask, drawn.Where(node => node.Operation!.Word == "unmask").Select(node => node.Activity.Work).FirstOrDefault(), place);
+        var wipes = Wipe(sketch, before.Where(node => IsWiped(node.Operation!)), coats[0], place);
+        if (mask is not null)
+            TapeOffMeanwhile.Draw(sketch, batch, tape, mask, wipes, coats[0], place);
 
-        var tape = new TapeOnBatch(
-            before.LastOrDefault(node => node.Operation!.Word == "mask"),
-            drawn.Where(node => node.Operation!.Word == "unmask").Select(node => node.Activity.Work).FirstOrDefault(),
-            place);
         var gaps = new GapDrawing(sketch, batch, tape, air, place);
         tape.LimitBefore(sketch, coats[0]);
         for (var i = 1; i < coats.Length; i++)
@@ -106,13 +106,15 @@ internal static class BatchDrawing
     /// <param name="wipes">The wipes.</param>
     /// <param name="coat">The coat.</param>
     /// <param name="place">What the network is drawn from.</param>
-    internal static void Wipe(NetworkSketch sketch, IEnumerable<WorkNode> wipes, WorkNode coat, Workplace place)
+    /// <returns>The wipes that are held together with the coat.</returns>
+    internal static ImmutableArray<WorkNode> Wipe(NetworkSketch sketch, IEnumerable<WorkNode> wipes, WorkNode coat, Workplace place)
     {
+        var held = ImmutableArray.CreateBuilder<WorkNode>();
         WorkNode? again = null;
         foreach (var wipe in wipes.ToArray())
         {
             var holding = wipe;
-            if (wipe.Activity.Fixed is { } fact && coat.Activity.Fixed is null && (again is not null || EarliestStart(coat, fact.End, place) > fact.End + place.WipeHoldsMinutes))
+            if (wipe.Activity.Fixed is { } fact && coat.Activity.Fixed is null && (again is not null || Activities.EarliestStart(coat, fact.End, place) > fact.End + place.WipeHoldsMinutes))
             {
                 holding = sketch.Add(Activities.Of(wipe.Operation!, "again-" + Batch.IdWithoutStation(wipe.Id, wipe.Station), wipe.Station, wipe.Batch, place with { Done = place.Done.After(null) }));
                 sketch.After(wipe, holding);
@@ -123,15 +125,10 @@ internal static class BatchDrawing
                 LinkOperation(sketch, again, holding, place);
             again = ReferenceEquals(holding, wipe) ? again : holding;
             sketch.Add(WithinOneGo(holding, coat, place));
+            held.Add(holding);
         }
-    }
 
-    // As far as hours and weather tell.
-    private static int EarliestStart(WorkNode coat, int from, Workplace place)
-    {
-        var (activity, earliest) = (coat.Activity, Math.Max(from, place.Done.Release));
-        var opens = place.Hours.NextFit(earliest, Math.Min(activity.Work, place.LongestOpening), breakable: false)?.Start ?? int.MaxValue;
-        return opens == int.MaxValue || activity.NextStart is null ? opens : activity.NextStart(opens) ?? int.MaxValue;
+        return held.ToImmutable();
     }
 
     internal static WorkLink WithinOneGo(WorkNode wipe, WorkNode coat, Workplace place) =>
@@ -161,7 +158,7 @@ internal static class BatchDrawing
             {
                 case "unmask":
                     sketch.Add(AfterStage(lastCoat, node, FilmStage.Touch, air, place.LeastBeforeUnmaskMinutes));
-                    tape.LimitTo(sketch, node);
+                    tape.LimitTo(sketch, node, TapeOnBatch.MayComeOff(lastCoat, air, place));
                     break;
                 case "heat-cure":
                     foreach (var coat in lastOfLayers)

@@ -46,7 +46,7 @@ internal sealed class GapDrawing
         foreach (var node in drawn.Select(operation => operation.Node))
         {
             if (node.Operation!.Word == "unmask")
-                tape.LimitTo(sketch, node);
+                tape.LimitTo(sketch, node, TapeOnBatch.MayComeOff(earlier, air, place));
             else if (node.Operation.Word == "remask")
                 tape.GoesOnAgain(node);
         }

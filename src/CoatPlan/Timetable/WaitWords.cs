@@ -23,6 +23,8 @@ internal static class WaitWords
         var node = drawn.Nodes[index];
         if (node.Activity.Fixed is not null)
             return "Done already.";
+        if (node.Operation?.Word == "unmask" && OfOverdueTape(arranged, index, place) is { } overdue)
+            return overdue;
         if (outcome.Schedule is null || reason is null)
             return "Placed as early as the steps before it allow.";
 
@@ -37,6 +39,23 @@ internal static class WaitWords
             ReasonKind.Avoidance => OfAvoidance(node, reason.Other, drawn),
             _ => "Placed where its own windows and those of the steps after it can be kept.",
         };
+    }
+
+    // Only tape that was on too long before anything could be planned stays on past its limit.
+    private static string? OfOverdueTape(Arranged arranged, int unmask, Workplace place)
+    {
+        var (drawn, placed) = (arranged.Drawn, arranged.Outcome.Placed);
+        int? on = null;
+        foreach (var link in drawn.LinksTo(unmask))
+        {
+            if (drawn.Nodes[drawn.Leader(link)].Operation?.Word is "mask" or "remask" && placed[drawn.Leader(link)] is { } at)
+                on = Math.Max(on ?? at.Start, at.Start);
+        }
+
+        var minutes = placed[unmask]!.Value.Start - on;
+        return minutes > place.TapeLimitMinutes
+            ? $"The tape has been on for {Words(minutes.Value)} by then, past its limit of {Words(place.TapeLimitMinutes)}: pull it slowly and soon, and mask anew for any coat that follows."
+            : null;
     }
 
     /// <summary>Why a job cannot be placed, told of the step at which it came to a stop.</summary>

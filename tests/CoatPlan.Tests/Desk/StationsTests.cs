@@ -104,6 +104,8 @@ public sealed class StationsTests
         ui.Picture.ShouldContain("station 1 of 3");
         ui.Picture.ShouldContain("Left/Right station");
         ui.Picture.ShouldNotContain("Station 2:");
+        // Above the list, and with the chosen step, but in no row.
+        ui.Picture.Split("Station 1:").Length.ShouldBe(2);
     }
 
     private static JobDesk Planned(string job) => new(JobFile.Unnamed(job), JobSource.Workshop(Sources.Usual), static work => work(), static work => work());

@@ -5,6 +5,9 @@ internal static class TapeRules
 {
     private const double Slack = 1e-6;
 
+    // Minutes from a coat to the unmasking. Source: common practice, about an hour.
+    private const double UsualLeast = 60;
+
     public static IEnumerable<Violation> Check(PlanUnderTest test) => test.Runs.SelectMany(run => Run(test, run));
 
     private static IEnumerable<Violation> Run(PlanUnderTest test, CoatRun run)
@@ -35,7 +38,7 @@ internal static class TapeRules
             {
                 yield return new Violation(Rules.TapeLeftOn, tape.Id, $"nothing takes the tape of {run.Surface.Id} off");
             }
-            else if (off is not null && !test.IsDone(off) && off.Start - tape.Start > test.Job.TapeLimit + Slack)
+            else if (off is not null && !test.IsDone(off) && off.Start - tape.Start > test.Job.TapeLimit + Slack && !IsPastMending(test, run, tape, off))
             {
                 yield return new Violation(Rules.TapeTooLong, off.Id, $"tape has been on for {off.Start - tape.Start} min, limit {test.Job.TapeLimit}");
             }
@@ -49,6 +52,17 @@ internal static class TapeRules
                 yield return new Violation(Rules.UnmaskTooEarly, off.Id, $"{off.Start - last.End} min after {last.Where}");
             }
         }
+    }
+
+    // Tape that was on before the plan, and could not come off in time in any plan: no hands before its limit, or a film below it too young.
+    private static bool IsPastMending(PlanUnderTest test, CoatRun run, PlannedStep tape, PlannedStep off)
+    {
+        double soonest = run.Coats.LastOrDefault(coat => coat.Start < off.Start) is { } below
+            ? below.End + Math.Max(UsualLeast, test.LeastMinutes(test.Label(below.Product), "touch"))
+            : double.MinValue;
+        double from = Math.Max(test.Job.AsOf ?? test.Job.Start, soonest);
+        double limit = tape.Start + test.Job.TapeLimit;
+        return test.IsDone(tape) && (from > limit - off.Hands || test.Job.Hours.Within(from, limit).Sum(span => span.Length) < off.Hands);
     }
 
     private static bool Covered(CoatFact coat, PlannedStep[] taped, PlannedStep[] bared) =>
