@@ -123,6 +123,24 @@ internal sealed class Choices
         Want(l, frame.Links[l].Asks[Window(l)]);
     }
 
+    /// <summary>Uses the first of the windows still to be tried that asks for an activity.</summary>
+    /// <returns>Whether there is one, and the choice was decided on at all.</returns>
+    public bool TakeAsking(int l, int activity)
+    {
+        var place = PlaceAsking(l, activity);
+        if (place < 0)
+        {
+            return false;
+        }
+
+        at[l] = place;
+        Want(l, frame.Links[l].Asks[Window(l)]);
+        return true;
+    }
+
+    /// <summary>Whether one of the windows still to be tried asks for an activity.</summary>
+    public bool HasAsking(int l, int activity) => PlaceAsking(l, activity) >= 0;
+
     /// <summary>Puts the windows of a choice into the order in which they are tried, and uses the first.</summary>
     /// <param name="l">The link, its earlier activity placed.</param>
     /// <param name="asked">The one window to use, or as in <see cref="Candidate"/> any.</param>
@@ -164,6 +182,19 @@ internal sealed class Choices
     {
         Decide(l, asked);
         isReviewed[l] = true;
+    }
+
+    private int PlaceAsking(int l, int activity)
+    {
+        for (var place = at[l] + 1; at[l] >= 0 && place < byStart[l].Length && byStart[l][place] >= 0; place++)
+        {
+            if (Array.IndexOf(frame.Links[l].Asks[byStart[l][place]], activity) >= 0)
+            {
+                return place;
+            }
+        }
+
+        return -1;
     }
 
     private void Want(int l, int[] wanted)

@@ -450,12 +450,40 @@ internal sealed class Generator
         var why = Explain.MissedWindow(frame, activity, l, start);
         if (frame.IsFixed[anchor])
         {
-            return Stuck(why);
+            return Silence(l) ? Step.Unscheduled : Stuck(why);
         }
 
         var addedWork = frame.Incoming[anchor].Where(i => windows[i] >= 0).Sum(i => frame.Links[i].Windows[windows[i]].AddedWork);
         var needed = Windows.AnchorFor(frame, link, placements[anchor].Start + 1, start, onlyWindows[l], addedWork);
         return Push(activity, anchor, needed, why);
+    }
+
+    // A fact cannot come later, but a window of an earlier choice may ask for what silences the link that is counted from it.
+    private bool Silence(int l)
+    {
+        var silencers = frame.Links[l].Unless;
+        for (var s = silencers.Length - 1; s >= 0; s--)
+        {
+            var choice = frame.AskedBy[silencers[s]];
+            if (choice < 0 || !choices.HasAsking(choice, silencers[s]))
+            {
+                continue;
+            }
+
+            MarkAsked(choice);
+            Mark(frame.Links[choice].To);
+            TakeOutMarked();
+            // What was taken out may reach back to where the choice is made; then it is made anew.
+            if (choices.TakeAsking(choice, silencers[s]))
+            {
+                Follow(choice);
+            }
+
+            Enqueue(frame.Links[choice].To);
+            return true;
+        }
+
+        return false;
     }
 
     private Step PushFollower(int activity, int l, Placement at)

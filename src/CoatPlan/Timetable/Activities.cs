@@ -8,12 +8,15 @@ internal static class Activities
     // Work that belongs to the coat that follows: once begun it is finished in the same go, where any opening is long enough for it.
     private static readonly ImmutableArray<string> InOneGo = ["final-wipe", "tack", "unmask"];
 
+    // Tape that comes off and goes on again does so in turn: each time is a step of its own.
+    private static readonly ImmutableArray<string> OnAndOff = ["mask", "unmask", "remask"];
+
     /// <summary>An operation at a station.</summary>
     public static WorkNode Of(Prep.Operation operation, string id, int? station, Batch? batch, Workplace place)
     {
         var work = Minutes(operation.Hands);
         var unbroken = InOneGo.Contains(operation.Word) && work <= place.LongestOpening;
-        var done = place.Done.Of(operation.Word, operation.Surfaces, work);
+        var done = OnAndOff.Contains(operation.Word) ? place.Done.FirstOf(operation.Word, operation.Surfaces, work) : place.Done.Of(operation.Word, operation.Surfaces, work);
         return new WorkNode
         {
             Operation = operation,

@@ -42,7 +42,7 @@ internal static class BatchDrawing
         var tape = new TapeOnBatch(mask, drawn.Where(node => node.Operation!.Word == "unmask").Select(node => node.Activity.Work).FirstOrDefault(), place);
         var wipes = Wipe(sketch, before.Where(node => IsWiped(node.Operation!)), coats[0], place);
         if (mask is not null)
-            TapeOffMeanwhile.Draw(sketch, batch, tape, mask, wipes, coats[0], place);
+            TakeOffMeanwhile(sketch, mask, coats[0], wipes, new TapeOffMeanwhile(sketch, batch, tape, mask, coats[0], place));
 
         var gaps = new GapDrawing(sketch, batch, tape, air, place);
         tape.LimitBefore(sketch, coats[0]);
@@ -75,6 +75,16 @@ internal static class BatchDrawing
         }
 
         return [.. placed];
+    }
+
+    private static void TakeOffMeanwhile(NetworkSketch sketch, WorkNode mask, WorkNode coat, ImmutableArray<WorkNode> wipes, TapeOffMeanwhile meanwhile)
+    {
+        meanwhile.Draw(wipes);
+        if (meanwhile.Choice is not { IsEmpty: false } choice)
+            return;
+
+        var stays = new Window(Wait.FromEnd(0));
+        sketch.Add(new WorkLink(new Link(mask.Id, coat.Id, [stays, stays with { Asks = choice, IsLastResort = true }]), FilmStage.Done, null));
     }
 
     // Operations named by an operation's After are of the same batch or of the whole job, at the same station.

@@ -74,6 +74,22 @@ internal sealed record FactsDone
                 .Where(fact => fact.Entry.Surfaces.Contains(surface))
                 .Select(fact => FormattableString.Invariant($"{fact.Entry.Layer}.{fact.Entry.Coat}@{fact.End}")));
 
+    /// <summary>When an operation was done on surfaces for the first time: what was done again later is left out. Null where it was not done on all of them.</summary>
+    public DoneWork? FirstOf(string operation, ImmutableArray<string> surfaces, int plannedMinutes)
+    {
+        var facts = operations[operation]
+            .Where(fact => fact.End > EndedAfter && fact.End <= EndedBy && (surfaces.IsEmpty || fact.IsOfAny(surfaces)))
+            .OrderBy(fact => fact.End)
+            .ToArray();
+        for (var count = 1; count <= facts.Length; count++)
+        {
+            if (Placed(facts[..count], surfaces, plannedMinutes) is { } first)
+                return first;
+        }
+
+        return null;
+    }
+
     private static DoneWork? Placed(IEnumerable<FactDone> matching, ImmutableArray<string> surfaces, int plannedMinutes)
     {
         FactDone[] found = [.. matching];

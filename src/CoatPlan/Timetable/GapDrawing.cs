@@ -31,7 +31,7 @@ internal sealed class GapDrawing
         var between = BetweenLayers(earlier.Coat!, later.Coat!);
         if (later.Activity.Fixed is not null)
         {
-            Add(earlier, later, [.. windows.Select((_, k) => new GapChoice(k, Reworked: false, Rested: false, Unmasked: false))], [], isDulled: true);
+            Add(earlier, later, [.. windows.Select((_, k) => new GapChoice(k, Reworked: false, Rested: false, Unmasked: false))], [], isDulled: true, []);
             DrawDone(earlier, later, GapChoices.Of(earlier.Coat!, windows, isTaped: true, !between.IsEmpty), between);
             return;
         }
@@ -40,8 +40,11 @@ internal sealed class GapDrawing
         // The same word is wiped or masked before, between and after coats: which of them was done is told by when.
         var since = place with { Done = place.Done.After(earlier.Activity.Fixed) };
         ImmutableArray<DrawnInGap> drawn = [.. Operations(earlier, later, between, ref ways, since).Select(operation => operation with { Node = sketch.Add(operation.Node) })];
-        Add(earlier, later, ways, drawn, !between.IsEmpty);
-        Chain(earlier, later, drawn, ways);
+        var meanwhile = drawn.Select(operation => operation.Node).FirstOrDefault(node => node.Operation!.Word == "remask") is { } remask
+            ? new TapeOffMeanwhile(sketch, batch, tape, remask, later, place)
+            : null;
+        Add(earlier, later, ways, drawn, !between.IsEmpty, meanwhile?.Choice ?? []);
+        var wipes = Chain(earlier, later, drawn, ways);
 
         foreach (var node in drawn.Select(operation => operation.Node))
         {
@@ -50,6 +53,8 @@ internal sealed class GapDrawing
             else if (node.Operation.Word == "remask")
                 tape.GoesOnAgain(node);
         }
+
+        meanwhile?.Draw(wipes);
     }
 
     /// <summary>The windows of a film for the next coat: its recoat windows under its own product, its topcoat windows under another.</summary>
@@ -68,7 +73,10 @@ internal sealed class GapDrawing
             sketch.After(earlier, node);
             sketch.After(node, later);
             if (node.Operation!.Word == "remask")
+            {
                 tape.GoesOnAgain(node);
+                new TapeOffMeanwhile(sketch, batch, tape, node, later, place).Draw([]);
+            }
         }
     }
 
@@ -88,24 +96,27 @@ internal sealed class GapDrawing
             .OrderBy(group => PlaceInGap(group.First().operation))
             .ToArray();
 
-        var drawn = ImmutableArray.CreateBuilder<DrawnInGap>();
-        foreach (var group in inWays)
+        var drawn = inWays.Select(group => new DrawnInGap(NodeOf(group.First().operation, later, facts), [.. group.Select(pair => pair.way)])).ToArray();
+        foreach (var operation in drawn.Where(operation => operation.Node.Activity.Fixed is not null && !BatchDrawing.IsWiped(operation.Node.Operation!)))
         {
-            var operation = group.First().operation;
-            var node = NodeOf(operation, later, facts);
-            // A tack cloth is passed in a rest and in a rework: what the simpler way explains does not rule it out again.
-            if (node.Activity.Fixed is not null && ways.Where(way => group.Any(pair => pair.way == way)).ToImmutableArray() is { IsEmpty: false } having)
+            if (ways.Where(operation.Ways.Contains).ToImmutableArray() is { IsEmpty: false } having)
                 ways = having;
-            drawn.Add(new DrawnInGap(node, [.. group.Select(pair => pair.way)]));
         }
 
-        var left = ways;
-        return
-        [
-            .. drawn
-                .Select(operation => operation with { Ways = [.. operation.Ways.Where(left.Contains)] })
-                .Where(operation => !operation.Ways.IsEmpty),
-        ];
+        // A film is wiped in a rest and in a rework. What was wiped rules out neither, and was done for the simpler of those that are left.
+        var (left, wiped, kept) = (ways, new HashSet<string>(StringComparer.Ordinal), ImmutableArray.CreateBuilder<DrawnInGap>());
+        foreach (var operation in drawn)
+        {
+            ImmutableArray<GapChoice> having = [.. operation.Ways.Where(left.Contains)];
+            var word = operation.Node.Operation!.Word;
+            if (having.IsEmpty)
+                continue;
+
+            var isAnothers = operation.Node.Activity.Fixed is not null && BatchDrawing.IsWiped(operation.Node.Operation) && !wiped.Add(word);
+            kept.Add(new DrawnInGap(isAnothers ? NodeOf(operation.Node.Operation, later, place with { Done = place.Done.After(null) }) : operation.Node, having));
+        }
+
+        return kept.ToImmutable();
     }
 
     private IEnumerable<Prep.Operation> InWay(CoatTask film, CoatTask next, GapChoice way, ImmutableArray<Prep.Operation> between)
@@ -131,7 +142,8 @@ internal sealed class GapDrawing
         _ => BatchDrawing.IsWiped(operation) ? 3 : 1,
     };
 
-    private void Add(WorkNode earlier, WorkNode later, ImmutableArray<GapChoice> ways, ImmutableArray<DrawnInGap> drawn, bool isDulled)
+    // Each way with the tape as it is, and where that is on already and may come off meanwhile, each once more with that.
+    private void Add(WorkNode earlier, WorkNode later, ImmutableArray<GapChoice> ways, ImmutableArray<DrawnInGap> drawn, bool isDulled, ImmutableArray<string> meanwhile)
     {
         var film = earlier.Coat!;
         var over = Over(film, later.Coat!);
@@ -139,15 +151,14 @@ internal sealed class GapDrawing
         var windows = ways.Select(way => WindowOf(earlier, way, over, label, isDulled) with
         {
             Asks = [.. drawn.Where(operation => operation.Ways.Length < ways.Length && operation.Ways.Contains(way)).Select(operation => operation.Node.Id)],
-        });
-        sketch.Add(new WorkLink(new Link(earlier.Id, later.Id, [.. windows]), FilmStage.Recoat, null)
+        }).ToArray();
+        var waits = ways.Select(way => way.Reworked
+            ? new WaitInWindow(FilmStage.Through, SurfaceAir.LabelTime(film.Label, FilmStage.Through).TotalMinutes, OfLabel(film, way, over, label))
+            : new WaitInWindow(FilmStage.Recoat, label[way.Window].From.TotalMinutes, OfLabel(film, way, over, label))).ToArray();
+        var offToo = meanwhile.IsEmpty ? [] : windows.Select(window => window with { Asks = window.Asks.AddRange(meanwhile), IsLastResort = true });
+        sketch.Add(new WorkLink(new Link(earlier.Id, later.Id, [.. windows, .. offToo]), FilmStage.Recoat, null)
         {
-            ByWindow =
-            [
-                .. ways.Select(way => way.Reworked
-                    ? new WaitInWindow(FilmStage.Through, SurfaceAir.LabelTime(film.Label, FilmStage.Through).TotalMinutes, OfLabel(film, way, over, label))
-                    : new WaitInWindow(FilmStage.Recoat, label[way.Window].From.TotalMinutes, OfLabel(film, way, over, label))),
-            ],
+            ByWindow = meanwhile.IsEmpty ? [.. waits] : [.. waits, .. waits],
         });
     }
 
@@ -188,7 +199,8 @@ internal sealed class GapDrawing
         };
     }
 
-    private void Chain(WorkNode earlier, WorkNode later, ImmutableArray<DrawnInGap> drawn, ImmutableArray<GapChoice> ways)
+    // The wipes that are held together with the later coat.
+    private ImmutableArray<WorkNode> Chain(WorkNode earlier, WorkNode later, ImmutableArray<DrawnInGap> drawn, ImmutableArray<GapChoice> ways)
     {
         for (var i = 0; i < drawn.Length; i++)
         {
@@ -199,8 +211,9 @@ internal sealed class GapDrawing
             var next = i + 1;
             for (; next < drawn.Length; next++)
             {
+                // What is done already waits for nothing: then what follows it does.
                 BatchDrawing.LinkOperation(sketch, node, drawn[next].Node, place);
-                if (drawn[next].Ways.Length == ways.Length)
+                if (drawn[next].Ways.Length == ways.Length && (drawn[next].Node.Activity.Fixed is null || node.Activity.Fixed is not null))
                     break;
             }
 
@@ -208,7 +221,7 @@ internal sealed class GapDrawing
                 BatchDrawing.LinkOperation(sketch, node, later, place);
         }
 
-        BatchDrawing.Wipe(sketch, drawn.Select(operation => operation.Node).Where(node => BatchDrawing.IsWiped(node.Operation!)), later, place);
+        return BatchDrawing.Wipe(sketch, drawn.Select(operation => operation.Node).Where(node => BatchDrawing.IsWiped(node.Operation!)), later, place);
     }
 
     private static FilmStage StageFor(Prep.Operation operation, ImmutableArray<GapChoice> ways) => operation.Word switch

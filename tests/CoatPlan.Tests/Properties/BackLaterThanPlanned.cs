@@ -32,7 +32,7 @@ public class BackLaterThanPlanned
                 back.ShouldNotBe(text);
                 var after = Planner.Plan(DrawnPlan.Read(back, drawn.Hours).Ready!, SearchDepth.Quick);
                 came++;
-                if (after.InService is null) failures.Add($"seed {seed} share {share} hours {hours}: {string.Join(" | ", after.Reasons)}");
+                if (after.InService is null) { Directory.CreateDirectory($"/tmp/back/{seed}-{hours}"); File.WriteAllText($"/tmp/back/{seed}-{hours}/a.job.yaml", back); if (drawn.Hours is not null) File.WriteAllText($"/tmp/back/{seed}-{hours}/forecast.csv", drawn.Hours); } if (after.InService is null) failures.Add($"seed {seed} share {share} hours {hours}: {string.Join(" | ", after.Reasons)}");
             }
         }
 
