@@ -9,6 +9,9 @@ internal sealed class Choices
     private const int Closed = int.MaxValue - 1;
     private const int Excluded = int.MaxValue;
 
+    // Open as far as can be told: what the later activity waits for is not placed yet.
+    private const int Unknown = int.MaxValue - 2;
+
     private readonly Frame frame;
     private readonly Heads heads;
     private readonly Placement[] placements;
@@ -30,7 +33,7 @@ internal sealed class Choices
     /// <param name="heads">Its earliest placements.</param>
     /// <param name="placements">The placements of the run.</param>
     /// <param name="isPlaced">What the run has placed.</param>
-    /// <param name="firstFree">From an activity and a minute to the first placement there that nothing placed stands in the way of.</param>
+    /// <param name="firstFree">From an activity and a minute to the first placement there that nothing placed stands in the way of; its start is Never where that is not known yet.</param>
     public Choices(Frame frame, Heads heads, Placement[] placements, bool[] isPlaced, Func<int, int, Placement?> firstFree)
     {
         this.frame = frame;
@@ -147,12 +150,12 @@ internal sealed class Choices
     public void Decide(int l, int asked)
     {
         var link = frame.Links[l];
-        // What is counted from a fact cannot come later until the one window is open.
-        asked = frame.IsFixed[link.From] ? Candidate.AnyWindow : asked;
+        // A fact cannot come later until the one window is open: then others are used too, but after it.
+        var isFact = frame.IsFixed[link.From];
         var order = byStart[l];
         for (var k = 0; k < order.Length; k++)
         {
-            starts[k] = link.MayUse(k, asked) ? StartIn(l, k) : Excluded;
+            starts[k] = isFact || link.MayUse(k, asked) ? StartIn(l, k) : Excluded;
             var place = k;
             for (; place > 0 && starts[order[place - 1]] > starts[k]; place--)
             {
@@ -168,8 +171,14 @@ internal sealed class Choices
             order[place] = starts[order[place]] >= Closed ? -1 : order[place];
         }
 
+        if (isFact && asked >= 0 && starts[asked] < Closed)
+        {
+            Array.Copy(order, 0, order, 1, Array.IndexOf(order, asked));
+            order[0] = asked;
+        }
+
         at[l] = 0;
-        expected[l] = order.Length > 1 ? starts[order[0]] : Closed;
+        expected[l] = order.Length == 1 ? Closed : starts[order[0]] >= Unknown ? -1 : starts[order[0]];
         isReviewed[l] = false;
         Want(l, link.Asks[order[0]]);
     }
@@ -217,7 +226,7 @@ internal sealed class Choices
                 continue;
             }
 
-            if (EarliestFor(asked, -1, -1) is not { } placement)
+            if (EarliestFor(asked, -1, -1) is not { } placement || placement.Start == Profile.Never)
             {
                 return Closed;
             }
@@ -226,7 +235,10 @@ internal sealed class Choices
             seenIn[asked] = looks;
         }
 
-        return EarliestFor(link.To, l, k) is { } found && IsOpen(link.To, l, k, found.Start) ? found.Start : Closed;
+        return EarliestFor(link.To, l, k) is not { } found ? Closed
+            : found.Start == Profile.Never ? Unknown
+            : IsOpen(link.To, l, k, found.Start) ? found.Start
+            : Closed;
     }
 
     private Placement? EarliestFor(int activity, int choice, int window)

@@ -52,7 +52,7 @@ internal sealed class Generator
         windows = new int[frame.Links.Length];
         ready = new ReadyQueue(frame.Count);
         isMarked = new bool[frame.Count];
-        choices = new Choices(frame, heads, placements, isPlaced, (activity, from) => FirstFree(activity, from, 0) is { } at && at.Start != Profile.Never ? at : null);
+        choices = new Choices(frame, heads, placements, isPlaced, (activity, from) => FirstFree(activity, from, 0));
     }
 
     private enum Step

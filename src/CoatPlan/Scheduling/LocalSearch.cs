@@ -136,7 +136,8 @@ internal sealed class LocalSearch
             cancel.ThrowIfCancellationRequested();
             if (Best is null)
             {
-                Try(new Candidate(Around.Shuffled(), anyWindow), closes);
+                // Which windows lead nowhere is not known either.
+                Try(new Candidate(Around.Shuffled(), made % 2 == 0 ? anyWindow : Around.AnyWindows(anyWindow)), closes);
             }
             else if (Best.Finish <= untilFinish)
             {

@@ -88,6 +88,21 @@ internal sealed class Neighbourhood
         return ranks;
     }
 
+    /// <summary>Windows of which about every third is one at random.</summary>
+    public int[] AnyWindows(int[] windows)
+    {
+        int[] any = [.. windows];
+        foreach (var link in choices)
+        {
+            if (draws.Below(3) == 0)
+            {
+                any[link] = draws.Below(frame.Links[link].Windows.Length);
+            }
+        }
+
+        return any;
+    }
+
     private int[] OtherWindow(int[] windows)
     {
         int[] other = [.. windows];

@@ -22,6 +22,8 @@ internal sealed class Arrangement
     private static readonly Effort Medium = new(200, 0);
     private static readonly Effort Alternative = new(11, 0);
 
+    private static readonly Effort Persistent = new(600, 0);
+
     // After a change: the orders near what was there before, a few others, and some small changes.
     private static readonly Effort Nearby = new(13, 0);
 
@@ -44,6 +46,9 @@ internal sealed class Arrangement
     public Arranged Arrange(ImmutableArray<Batch> first, Workplace place, SearchDepth depth)
     {
         var found = Feasible(first, place, Alternative);
+        // Nobody is told that there is no plan before more than a few orders were tried.
+        if (found.Stopped is not null && depth == SearchDepth.Full && Feasible(first, place, Persistent) is { Stopped: null } late)
+            found = late;
         if (found.Stopped is not null || depth == SearchDepth.Quick || FinalEffort(found) == Alternative)
             return found;
 
