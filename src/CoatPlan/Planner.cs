@@ -66,7 +66,7 @@ public static class Planner
         var (_, sequence, coats) = ready.Groundwork.Prepared;
         var air = new AirAround(ready.Groundwork.Airs, ready.Job, ready.Trade.Catalogue);
         // Where not all of it could be placed before, there is nothing to stay near.
-        var baseline = before?.InService is null ? null : new Baseline(before.Steps.Select(step => new BaselineStep(step.Id, step.Surfaces, step.Batch, step.Station, step.Start, step.End)));
+        var baseline = before?.InService is null ? null : new Baseline(before.Steps.Select(step => new BaselineStep(step.Id, step.Surfaces, step.Batch, step.Station, step.Start, step.End, step.HandsMin)));
         return new ArrangedJob(ready, Timetabling.Settle(ready.Job, sequence, coats, air, ready.Trade.Catalogue, depth, baseline, cancel));
     }
 

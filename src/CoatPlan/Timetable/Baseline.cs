@@ -7,7 +7,7 @@ namespace CoatPlan.Timetable;
 internal sealed class Baseline
 {
     // A batch may be cut and named otherwise after the change, so that its steps are known by what is done to which surface.
-    private readonly Dictionary<(string What, string Surface), LocalDateTime> starts = [];
+    private readonly Dictionary<(string What, string Surface), BaselineStep> known = [];
     private readonly Dictionary<(string Surface, int? Station), string> batches = [];
     private readonly LocalDateTime finish = LocalDateTime.MinIsoValue;
 
@@ -21,7 +21,7 @@ internal sealed class Baseline
             finish = LocalDateTime.Max(finish, step.End);
             foreach (var surface in step.Surfaces.DefaultIfEmpty(""))
             {
-                starts.TryAdd((what, surface), step.Start);
+                known.TryAdd((what, surface), step);
                 if (step.Batch is not null)
                     batches.TryAdd((surface, step.Station), step.Batch);
             }
@@ -37,10 +37,21 @@ internal sealed class Baseline
     /// <summary>What was before the change as a schedule of the network after it.</summary>
     /// <param name="drawn">The network.</param>
     /// <param name="clock">The clock of its minutes.</param>
-    /// <param name="later">Minutes by which it may finish later than before.</param>
-    public EarlierSchedule In(WorkNetwork drawn, Clock clock, int later) => new(
-        [.. drawn.Nodes.Select(node => StartOf(node) is { } start ? clock.MinuteAtOrAfter(start) : (int?)null)],
-        clock.MinuteAtOrAfter(finish) + later);
+    /// <param name="later">Minutes by which it may finish later than before, besides those of the work that the change adds.</param>
+    public EarlierSchedule In(WorkNetwork drawn, Clock clock, int later)
+    {
+        var starts = ImmutableArray.CreateBuilder<int?>(drawn.Nodes.Length);
+        var added = 0.0;
+        foreach (var node in drawn.Nodes)
+        {
+            var before = StepOf(node);
+            starts.Add(before is null ? null : clock.MinuteAtOrAfter(before.Start));
+            added += before is null ? 0 : Math.Max(0, node.Activity.Work - before.HandsMinutes);
+        }
+
+        // What takes longer by so much is not expected to be done by the same time.
+        return new EarlierSchedule(starts.MoveToImmutable(), clock.MinuteAtOrAfter(finish) + later + (int)added);
+    }
 
     private IEnumerable<Batch> Divided(Batch batch, Func<Batch, string, ImmutableArray<string>, Batch> part)
     {
@@ -59,13 +70,13 @@ internal sealed class Baseline
     private string? PartOf(Batch batch, string surface) =>
         batches.TryGetValue((surface, batch.Station), out var name) && name.StartsWith(batch.Name + ".", StringComparison.Ordinal) ? name : null;
 
-    private LocalDateTime? StartOf(WorkNode node)
+    private BaselineStep? StepOf(WorkNode node)
     {
         if (node.IsMilestone)
             return null;
 
         var surfaces = node.Operation?.Surfaces ?? node.Coat!.Surfaces;
-        return starts.TryGetValue((What(node.Id, node.Batch?.Name), surfaces.IsEmpty ? "" : surfaces[0]), out var start) ? start : null;
+        return known.GetValueOrDefault((What(node.Id, node.Batch?.Name), surfaces.IsEmpty ? "" : surfaces[0]));
     }
 
     private static string What(string id, string? batch) => batch is null ? id : id.Replace("/" + batch, "", StringComparison.Ordinal);

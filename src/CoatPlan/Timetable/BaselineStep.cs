@@ -7,4 +7,5 @@ namespace CoatPlan.Timetable;
 /// <param name="Station">The station of a class; null where the job has one crew.</param>
 /// <param name="Start">When it began.</param>
 /// <param name="End">When it ended.</param>
-internal sealed record BaselineStep(string Id, ImmutableArray<string> Surfaces, string? Batch, int? Station, LocalDateTime Start, LocalDateTime End);
+/// <param name="HandsMinutes">Hands-on time, minutes.</param>
+internal sealed record BaselineStep(string Id, ImmutableArray<string> Surfaces, string? Batch, int? Station, LocalDateTime Start, LocalDateTime End, double HandsMinutes);
