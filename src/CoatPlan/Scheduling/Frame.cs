@@ -192,10 +192,17 @@ internal sealed class Frame
             ? plain
             : plain with
             {
-                Asks = [.. link.Windows.Select(w => w.Asks.Select(names.Activity).Order().ToArray())],
-                Asked = [.. link.Windows.SelectMany(w => w.Asks).Distinct().Select(names.Activity).Order()],
-                Unless = [.. link.Unless.Select(names.Activity)],
+                Asks = Array.ConvertAll(windows, w => Sorted(w.Asks, names)),
+                Asked = [.. windows.SelectMany(w => w.Asks).Distinct().Select(names.Activity).Order()],
+                Unless = Array.ConvertAll(ImmutableCollectionsMarshal.AsArray(link.Unless)!, names.Activity),
             };
+    }
+
+    private static int[] Sorted(ImmutableArray<string> asked, NetworkNames names)
+    {
+        var sorted = Array.ConvertAll(ImmutableCollectionsMarshal.AsArray(asked)!, names.Activity);
+        Array.Sort(sorted);
+        return sorted;
     }
 
     private int[] AskedByOf()

@@ -9,20 +9,29 @@ internal static class Dating
     public static ImmutableArray<DatedStep> Steps(Arranged arranged, Workplace place)
     {
         var (drawn, outcome) = (arranged.Drawn, arranged.Outcome);
-        var (reasons, slack) = outcome.Schedule is { } schedule ? Scheduler.Look(drawn.Network, schedule) : ([], []);
+        // What binds the steps is looked at aside, while they are dated.
+        var looking = outcome.Schedule is { } schedule ? Task.Run(() => Scheduler.Look(drawn.Network, schedule)) : null;
+        var dated = Enumerable.Range(0, drawn.Nodes.Length)
+            .Where(index => !drawn.Nodes[index].IsMilestone && outcome.Placed[index] is not null)
+            .OrderBy(index => outcome.Placed[index]!.Value.Start)
+            .ThenBy(index => drawn.Nodes[index].Operation?.Stage ?? Stages.Coat)
+            .ThenBy(index => index)
+            .Select(index => (Index: index, Step: Step(index, arranged, place)))
+            .ToArray();
+        var (reasons, slack) = looking?.GetAwaiter().GetResult() ?? ([], []);
 
         return
         [
-            .. Enumerable.Range(0, drawn.Nodes.Length)
-                .Where(index => !drawn.Nodes[index].IsMilestone && outcome.Placed[index] is not null)
-                .OrderBy(index => outcome.Placed[index]!.Value.Start)
-                .ThenBy(index => drawn.Nodes[index].Operation?.Stage ?? Stages.Coat)
-                .ThenBy(index => index)
-                .Select(index => Step(index, slack.IsEmpty ? 0 : slack[index], reasons.IsEmpty ? null : reasons[index], arranged, place)),
+            .. dated.Select(each => each.Step with
+            {
+                WaitsFor = WaitWords.Of(arranged, each.Index, reasons.IsEmpty ? null : reasons[each.Index], place),
+                SlackMinutes = slack.IsEmpty ? 0 : slack[each.Index],
+            }),
         ];
     }
 
-    private static DatedStep Step(int index, int slack, Reason? reason, Arranged arranged, Workplace place)
+    // Without what binds it.
+    private static DatedStep Step(int index, Arranged arranged, Workplace place)
     {
         var (drawn, outcome) = (arranged.Drawn, arranged.Outcome);
         var node = drawn.Nodes[index];
@@ -50,8 +59,8 @@ internal static class Dating
             Waits = Waits(links),
             Conditions = air.At(placement.Start),
             Why = node.Operation?.Why ?? Titles.WhyCoat(node.Coat!),
-            WaitsFor = WaitWords.Of(arranged, index, reason, place),
-            SlackMinutes = slack,
+            WaitsFor = "",
+            SlackMinutes = 0,
             Done = node.Activity.Fixed is not null,
         };
         return node.Coat is { } coat ? Coated(step, coat, links, air, placement, place) : step;
