@@ -122,8 +122,7 @@ internal sealed class Choices
     /// <summary>Uses the next window.</summary>
     public void TakeNext(int l)
     {
-        at[l]++;
-        Want(l, frame.Links[l].Asks[Window(l)]);
+        Use(l, at[l] + 1);
     }
 
     /// <summary>Uses the first of the windows still to be tried that asks for an activity.</summary>
@@ -136,8 +135,7 @@ internal sealed class Choices
             return false;
         }
 
-        at[l] = place;
-        Want(l, frame.Links[l].Asks[Window(l)]);
+        Use(l, place);
         return true;
     }
 
@@ -177,10 +175,9 @@ internal sealed class Choices
             order[0] = asked;
         }
 
-        at[l] = 0;
         expected[l] = order.Length == 1 ? Closed : starts[order[0]] >= Unknown ? -1 : starts[order[0]];
         isReviewed[l] = false;
-        Want(l, link.Asks[order[0]]);
+        Use(l, 0);
     }
 
     /// <summary>Whether the later activity would start after the minute that was expected when its window was decided on, for the first time.</summary>
@@ -204,6 +201,13 @@ internal sealed class Choices
         }
 
         return -1;
+    }
+
+    // The window at a place of the order in which they are tried.
+    private void Use(int l, int place)
+    {
+        at[l] = place;
+        Want(l, frame.Links[l].Asks[Window(l)]);
     }
 
     private void Want(int l, int[] wanted)

@@ -43,6 +43,14 @@ internal static class Activities
         };
     }
 
+    /// <summary>An operation that is done for a coat after others of its batch, as often as coats ask for it.</summary>
+    /// <param name="coat">The coat.</param>
+    /// <param name="operation">The operation.</param>
+    /// <param name="place">What the network is drawn from.</param>
+    /// <param name="again">What tells it from an earlier time before the same coat; empty for the first.</param>
+    public static WorkNode Before(WorkNode coat, Prep.Operation operation, Workplace place, string again = "") =>
+        Of(operation, FormattableString.Invariant($"{again}{operation.Id}/{coat.Coat!.Layer}.{coat.Coat.Coat}"), coat.Station, coat.Batch, place);
+
     // What was wiped on is open until it has flashed off; what is cured by heat stays hot when the hands are off it.
     private static ImmutableArray<Presence> Left(Prep.Operation operation, Workplace place)
     {

@@ -80,9 +80,6 @@ internal sealed class GapDrawing
         }
     }
 
-    private WorkNode NodeOf(Prep.Operation operation, WorkNode later, Workplace at) =>
-        Activities.Of(operation, FormattableString.Invariant($"{operation.Id}/{later.Coat!.Layer}.{later.Coat.Coat}"), batch.Station, batch, at);
-
     private ImmutableArray<Prep.Operation> BetweenLayers(CoatTask film, CoatTask next) =>
         next.Layer == film.Layer + 1 ? place.Sequence.BetweenLayers(next.Surfaces, batch.Name, film.Layer) : [];
 
@@ -96,7 +93,7 @@ internal sealed class GapDrawing
             .OrderBy(group => PlaceInGap(group.First().operation))
             .ToArray();
 
-        var drawn = inWays.Select(group => new DrawnInGap(NodeOf(group.First().operation, later, facts), [.. group.Select(pair => pair.way)])).ToArray();
+        var drawn = inWays.Select(group => new DrawnInGap(Activities.Before(later, group.First().operation, facts), [.. group.Select(pair => pair.way)])).ToArray();
         foreach (var operation in drawn.Where(operation => operation.Node.Activity.Fixed is not null && !BatchDrawing.IsWiped(operation.Node.Operation!)))
         {
             if (ways.Where(operation.Ways.Contains).ToImmutableArray() is { IsEmpty: false } having)
@@ -113,7 +110,7 @@ internal sealed class GapDrawing
                 continue;
 
             var isAnothers = operation.Node.Activity.Fixed is not null && BatchDrawing.IsWiped(operation.Node.Operation) && !wiped.Add(word);
-            kept.Add(new DrawnInGap(isAnothers ? NodeOf(operation.Node.Operation, later, place with { Done = place.Done.After(null) }) : operation.Node, having));
+            kept.Add(new DrawnInGap(isAnothers ? Activities.Before(later, operation.Node.Operation, place with { Done = place.Done.After(null) }) : operation.Node, having));
         }
 
         return kept.ToImmutable();

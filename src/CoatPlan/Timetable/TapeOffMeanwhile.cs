@@ -84,8 +84,7 @@ internal sealed class TapeOffMeanwhile
             .. on.Where(node => node.Activity.Fixed is not null || !isPast),
         ];
 
-        WorkNode NodeOf(Prep.Operation operation) =>
-            Activities.Of(operation, FormattableString.Invariant($"{again}{operation.Id}/{coat.Coat!.Layer}.{coat.Coat.Coat}"), batch.Station, batch, since);
+        WorkNode NodeOf(Prep.Operation operation) => Activities.Before(coat, operation, since, again);
     }
 
     // After what the tape before it waited for, too.
