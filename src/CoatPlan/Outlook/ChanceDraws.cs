@@ -45,7 +45,8 @@ internal sealed class ChanceDraws
         var drawn = new ChanceDraws(model, draws, withCosts);
 
         // A kind of weather is one piece of work: most of what it takes to get it ready is learnt from its first draws, and good for all of them.
-        Parallel.For(0, model.Weathers.Length, new ParallelOptions { CancellationToken = cancel, MaxDegreeOfParallelism = cores }, _ => drawn.CarryOutNext(report, cancel));
+        var hands = new ParallelOptions { CancellationToken = cancel, MaxDegreeOfParallelism = cores };
+        Parallel.For(0, model.Weathers.Length, hands, _ => drawn.CarryOutWhatIsLeft(report, cancel));
         return drawn;
     }
 
@@ -68,13 +69,13 @@ internal sealed class ChanceDraws
         ];
     }
 
-    // The next kind of weather, the one as told first, since it has most to do; who finds none left to begin lends a hand with what has most left.
-    private void CarryOutNext(Action<int>? report, CancellationToken cancel)
+    // One kind of weather after another, the one as told first, since it has most to do; who finds none left to begin lends a hand with what has most left.
+    // A thread leaves when nothing is left, not after a share of the kinds: those differ too much for shares.
+    private void CarryOutWhatIsLeft(Action<int>? report, CancellationToken cancel)
     {
-        var next = Interlocked.Increment(ref begun);
-        var kind = (model.WeatherAsTold + next) % taken.Length;
-        CarryOut(kind, next == 0, report, cancel);
-        while (Volatile.Read(ref begun) >= taken.Length - 1 && MostLeft() is { } other)
+        for (int next; (next = Interlocked.Increment(ref begun)) < taken.Length;)
+            CarryOut((model.WeatherAsTold + next) % taken.Length, next == 0, report, cancel);
+        while (MostLeft() is { } other)
             CarryOut(other, false, report, cancel);
     }
 
