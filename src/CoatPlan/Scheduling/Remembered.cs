@@ -1,3 +1,5 @@
+using System.Diagnostics.CodeAnalysis;
+
 namespace CoatPlan.Scheduling;
 
 /// <summary>
@@ -24,6 +26,10 @@ internal sealed class Remembered
     {
         this.function = function;
     }
+
+    /// <summary>The function with its answers kept, its own where they are kept already; null for none.</summary>
+    [return: NotNullIfNotNull(nameof(function))]
+    public static Remembered? Of(Func<int, int>? function) => function is null ? null : function.Target as Remembered ?? new Remembered(function);
 
     /// <summary>The function's answer.</summary>
     public int At(int minute)

@@ -24,18 +24,17 @@ internal sealed class RepairFrame
         }
 
         var network = paces[0];
-        var recent = new RecentAnswers();
         Count = network.Activities.Length;
         Horizon = network.Horizon;
         Activities = [.. network.Activities];
         Redo = [.. redo];
         IsFact = [.. network.Activities.Select(a => a.Fixed is not null)];
         Facts = [.. Enumerable.Range(0, Count).Where(i => IsFact[i] && IsDoneIn(plan, i)).OrderBy(i => Activities[i].Fixed!.Value.Start)];
-        NextStart = [.. network.Activities.Select(a => a.NextStart is { } rule ? new Recent(t => rule(t) ?? Repair.Never) : null)];
+        NextStart = [.. network.Activities.Select(a => RememberedStarts.Of(a.NextStart))];
         LongestOpening = [.. network.Activities.Select(a => a.Hours is { } hours ? hours.Openings.Select(o => o.Closes - o.Opens).DefaultIfEmpty(0).Max() : int.MaxValue)];
 
         var names = new NetworkNames(network);
-        Links = [.. Enumerable.Range(0, network.Links.Length).Select(l => LinkOf(paces, l, names, plan, recent))];
+        Links = [.. Enumerable.Range(0, network.Links.Length).Select(l => LinkOf(paces, l, names, plan))];
         AskedBy = new int[Count];
         Array.Fill(AskedBy, -1);
         for (var l = 0; l < Links.Length; l++)
@@ -58,14 +57,14 @@ internal sealed class RepairFrame
         Demands = [.. network.Activities.Select(a => FrameDemand.Of(a, names))];
         var holds = network.Holds.Select((hold, h) => new RepairHold(
             names.Resource(hold.Resource), hold.Amount, names.Activity(hold.FromActivity), names.Activity(hold.UntilActivity),
-            [.. paces.Select(pace => recent.Of(pace.Holds[h].Until))])).Where(hold => hold.Amount > 0).ToArray();
+            [.. paces.Select(pace => Remembered.Of(pace.Holds[h].Until))])).Where(hold => hold.Amount > 0).ToArray();
         HoldsFrom = [.. Enumerable.Range(0, Count).Select(i => holds.Where(hold => hold.From == i).ToArray())];
         HoldsUntil = [.. Enumerable.Range(0, Count).Select(i => holds.Where(hold => hold.Until == i).ToArray())];
 
         var kinds = network.Activities.SelectMany(a => a.Presences.Select(p => p.Kind).Concat(a.Avoids.Select(v => v.Kind))).Distinct().Order().ToList();
         Presences = [.. network.Activities.Select((a, i) => a.Presences.Select((presence, p) => new RepairPresence(
             kinds.IndexOf(presence.Kind), presence.Key,
-            [.. paces.Select(pace => recent.Of(pace.Activities[i].Presences[p].Until))])).ToArray())];
+            [.. paces.Select(pace => Remembered.Of(pace.Activities[i].Presences[p].Until))])).ToArray())];
         Avoids = [.. network.Activities.Select(a => a.Avoids.Select(v => v with { Kind = kinds.IndexOf(v.Kind) }).ToArray())];
         Leavers = [.. kinds.Select((_, kind) => Presences.Sum(of => of.Count(p => p.Kind == kind)) + Spare)];
         Avoiders = [.. kinds.Select((_, kind) => Avoids.Sum(of => of.Count(v => v.Kind == kind)) + Spare)];
@@ -87,7 +86,7 @@ internal sealed class RepairFrame
 
     public int[] Redo { get; }
 
-    public Recent?[] NextStart { get; }
+    public RememberedStarts?[] NextStart { get; }
 
     public int[] LongestOpening { get; }
 
@@ -146,7 +145,7 @@ internal sealed class RepairFrame
         return -1;
     }
 
-    private static RepairLink LinkOf(ImmutableArray<Network> paces, int l, NetworkNames names, Schedule plan, RecentAnswers recent)
+    private static RepairLink LinkOf(ImmutableArray<Network> paces, int l, NetworkNames names, Schedule plan)
     {
         var link = paces[0].Links[l];
         var asks = link.Windows.Select(w => w.Asks.Select(names.Activity).Order().ToArray()).ToArray();
@@ -154,8 +153,8 @@ internal sealed class RepairFrame
         {
             From = names.Activity(link.From),
             To = names.Activity(link.To),
-            Least = [.. paces.Select(pace => pace.Links[l].Windows.Select(w => new RepairWait(w.Least, recent)).ToArray())],
-            Most = [.. paces.Select(pace => pace.Links[l].Windows.Select(w => w.Most is { } most ? new RepairWait(most, recent) : (RepairWait?)null).ToArray())],
+            Least = [.. paces.Select(pace => pace.Links[l].Windows.Select(w => new RepairWait(w.Least)).ToArray())],
+            Most = [.. paces.Select(pace => pace.Links[l].Windows.Select(w => w.Most is { } most ? new RepairWait(most) : (RepairWait?)null).ToArray())],
             AddedWork = [.. link.Windows.Select(w => w.AddedWork)],
             Asks = asks,
             Asked = [.. asks.SelectMany(asked => asked).Distinct().Order()],

@@ -46,8 +46,7 @@ internal sealed class RepairSearch(RepairFrame frame, RepairState state)
 
             if (frame.NextStart[activity] is { } rule)
             {
-                var permitted = rule.At(t);
-                if (permitted == Repair.Never)
+                if (rule.From(t) is not { } permitted)
                 {
                     return null;
                 }

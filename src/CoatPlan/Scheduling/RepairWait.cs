@@ -3,13 +3,13 @@ namespace CoatPlan.Scheduling;
 /// <summary>A wait, made ready for being asked thousands of times.</summary>
 internal readonly struct RepairWait
 {
-    private readonly Recent? moment;
+    private readonly Remembered? moment;
     private readonly int minutes;
     private readonly bool isFromStart;
 
-    public RepairWait(Wait wait, RecentAnswers recent)
+    public RepairWait(Wait wait)
     {
-        moment = recent.Of(wait.Moment);
+        moment = Remembered.Of(wait.Moment);
         minutes = wait.Minutes;
         isFromStart = wait.Anchor == Anchor.Start;
     }
