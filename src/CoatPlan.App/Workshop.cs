@@ -14,5 +14,5 @@ internal sealed record Workshop(Trade Trade, Func<string, string, string?, Ready
     public Func<ReadyJob, IProgress<double>, CancellationToken, ImmutableArray<StartTime>> When { get; init; } = static (ready, progress, cancel) => StartTimes.Of(ready, progress, cancel);
 
     /// <summary>Says how likely a job is done in time; null where the whole of it cannot be placed.</summary>
-    public Func<ReadyJob, IProgress<double>, CancellationToken, Chance?> Chance { get; init; } = static (ready, progress, cancel) => Chances.Of(ready, new ChanceAsked(), progress, cancel);
+    public Func<ReadyJob, IProgress<double>, CancellationToken, Chance?> Chance { get; init; } = static (ready, progress, cancel) => Chances.Of(ready, new ChanceAsked { Threads = Environment.ProcessorCount }, progress, cancel);
 }

@@ -25,7 +25,7 @@ internal static class ChanceCommand
         command.SetAction((parsed, cancel) => Task.FromResult(Run(
             surroundings,
             JobSource.Open(surroundings, parsed.GetRequiredValue(job), sources.Of(parsed)),
-            new ChanceAsked { Draws = parsed.GetValue(draws) ?? ChanceAsked.UsualDraws },
+            new ChanceAsked { Draws = parsed.GetValue(draws) ?? ChanceAsked.UsualDraws, Threads = Environment.ProcessorCount },
             parsed.GetValue(json),
             cancel)));
         return command;

@@ -23,6 +23,6 @@ public sealed record ChanceAsked
     /// <summary>How far things may be from the plan; null: the trade's own spreads.</summary>
     public ChanceSpreads? Spreads { get; init; }
 
-    /// <summary>How many threads at most; −1: as many as there are cores. The answer is the same with any number.</summary>
+    /// <summary>How many threads at most, as many as there are cores is best; −1: as many as the thread pool gives, which may be more. The answer is the same with any number.</summary>
     public int Threads { get; init; } = -1;
 }

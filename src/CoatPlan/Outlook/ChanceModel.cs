@@ -40,7 +40,7 @@ internal sealed class ChanceModel
         Causes =
         [
             .. tasks.Select(task => $"{task}: hands-on time over the plan"),
-            .. products.Select(label => $"{label.Name}: drying slower than the label says"),
+            .. products.Select(label => $"drying of {label.Name} slower than the label says"),
             "weather colder or damper than told",
         ];
         WeatherCause = Causes.Length - 1;
@@ -98,7 +98,8 @@ internal sealed class ChanceModel
         return new RepairFrame([.. Paces.Select(slowness => OtherAir.Of(settled, climate, catalogue, slowness).Network)], Plan, redo, order);
     }
 
-    private static string TaskName(WorkNode node) => node.Operation is { } operation ? operation.Title.Split(':')[0] : $"Coats of {node.Coat!.Label.Name}";
+    // By the word of an operation, whatever its way: three ways to scuff are one thing that takes longer than it should.
+    private static string TaskName(WorkNode node) => node.Operation is { } operation ? operation.Word.Replace('-', ' ') : $"coats of {node.Coat!.Label.Name}";
 
     private static ImmutableArray<int> Indexes(WorkNetwork network, Func<WorkNode, bool> isMeant) =>
         [.. Enumerable.Range(0, network.Nodes.Length).Where(i => isMeant(network.Nodes[i]))];

@@ -19,5 +19,6 @@ public class Drawing
 
     /// <summary>A job of 25 surfaces.</summary>
     [Benchmark]
-    public Chance? Of25Surfaces() => Chances.Of(BenchJobs.Fresh(ready), new ChanceAsked { Draws = Draws, BuyDraws = 0, Depth = SearchDepth.Quick });
+    public Chance? Of25Surfaces() =>
+        Chances.Of(BenchJobs.Fresh(ready), new ChanceAsked { Draws = Draws, BuyDraws = 0, Depth = SearchDepth.Quick, Threads = Environment.ProcessorCount });
 }
