@@ -128,7 +128,7 @@ internal sealed class ChanceDraws
     {
         for (var cause = 0; cause < model.WeatherCause; cause++)
         {
-            if (luck.Draw(draw, cause))
+            if (luck.LeaveAsPlanned(cause))
                 minutes[cause] += Saved(finishes[draw], repair.Run(luck.Work, luck.Paces));
         }
     }

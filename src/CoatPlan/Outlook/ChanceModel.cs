@@ -33,10 +33,7 @@ internal sealed class ChanceModel
         Products = products.Length;
         OfProduct = [.. products.Select(label => Indexes(open, node => node.Coat?.Label.Key == label.Key))];
 
-        // What may be answerable for a late finish: each kind of work, each product's drying, and last the weather.
-        var tasks = open.Nodes.Where(node => !node.IsMilestone && node.Activity.Fixed is null).Select(TaskName).Distinct(StringComparer.Ordinal).ToArray();
-        TaskOf = [.. open.Nodes.Select(node => node.IsMilestone || node.Activity.Fixed is not null ? int.MaxValue : Array.IndexOf(tasks, TaskName(node)))];
-        DryingOf = [.. products.Select((_, i) => tasks.Length + i)];
+        var tasks = open.Nodes.Where(IsDrawn).Select(TaskName).Distinct(StringComparer.Ordinal).ToArray();
         Causes =
         [
             .. tasks.Select(task => $"{task}: hands-on time over the plan"),
@@ -44,6 +41,8 @@ internal sealed class ChanceModel
             "weather colder or damper than told",
         ];
         WeatherCause = Causes.Length - 1;
+        OfTask = [.. tasks.Select(task => Indexes(open, node => IsDrawn(node) && TaskName(node) == task)), .. products.Select(_ => ImmutableArray<int>.Empty), []];
+        OfDrying = [.. tasks.Select(_ => ImmutableArray<int>.Empty), .. OfProduct, []];
 
         Paces = [.. Levels(DryingPaces, spreads.Drying.DecimalFractions > 0, level => 1 + spreads.Drying.DecimalFractions * level / (DryingPaces - 1))];
         Weathers =
@@ -68,13 +67,14 @@ internal sealed class ChanceModel
     /// <summary>For each product its coats.</summary>
     public ImmutableArray<ImmutableArray<int>> OfProduct { get; }
 
-    /// <summary>For each activity the cause that its time belongs to; a number that none has for facts and points.</summary>
-    public ImmutableArray<int> TaskOf { get; }
-
-    /// <summary>For each product the cause that its drying belongs to.</summary>
-    public ImmutableArray<int> DryingOf { get; }
-
+    /// <summary>What may be answerable for a late finish: each kind of work, each product's drying, and last the weather.</summary>
     public ImmutableArray<string> Causes { get; }
+
+    /// <summary>For each cause the activities whose time is its; none for drying and weather.</summary>
+    public ImmutableArray<ImmutableArray<int>> OfTask { get; }
+
+    /// <summary>For each cause the coats whose drying is its; none for work and weather.</summary>
+    public ImmutableArray<ImmutableArray<int>> OfDrying { get; }
 
     public int WeatherCause { get; }
 
@@ -97,6 +97,8 @@ internal sealed class ChanceModel
         var climate = PlaceClimate.Of(place, job.Start, ClimateFigures.Of(catalogue), WeatherOff.Of(forecast, air, dewPoint));
         return new RepairFrame([.. Paces.Select(slowness => OtherAir.Of(settled, climate, catalogue, slowness).Network)], Plan, redo, order);
     }
+
+    private static bool IsDrawn(WorkNode node) => !node.IsMilestone && node.Activity.Fixed is null;
 
     // By the word of an operation, whatever its way: three ways to scuff are one thing that takes longer than it should.
     private static string TaskName(WorkNode node) => node.Operation is { } operation ? operation.Word.Replace('-', ' ') : $"coats of {node.Coat!.Label.Name}";
