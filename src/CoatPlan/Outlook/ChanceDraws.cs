@@ -12,7 +12,7 @@ internal sealed class ChanceDraws
     private const int WorthAHand = 80;
 
     // What each cause costs is asked of the first draws alone: each is carried out once more for each cause.
-    private const int CostDraws = 200;
+    private const int CostDraws = 120;
 
     private readonly ChanceModel model;
     private readonly int[] finishes;
