@@ -143,7 +143,7 @@ internal sealed record BatchPreparation(PrepContext Context)
             Why = Reasons.Why(Reasons.ByRule(surfaces, settled, operation => operation.Reasons)),
             MakesDust = settled.Any(operation => operation.Way?.Dust ?? row.MakesDust),
             HotWork = settled.Any(operation => operation.Way?.Hot ?? row.HotWork),
-            Wait = row.Word == "heat-cure" ? StagedHeat.Longest(surfaces.All, Context.Catalogue) : Longest(row, surfaces.All, settled),
+            Wait = row.Word == "heat-cure" ? StagedHeat.Longest(surfaces.All, Context.Catalogue, Context.Format) : Longest(row, surfaces.All, settled),
             Masked = row.Word == "mask" ? [.. surfaces.All.SelectMany(surface => surface.Masked.Select(item => Times(item, surface.Measured.Count)))] : [],
             Grits = Grits(settled),
         };

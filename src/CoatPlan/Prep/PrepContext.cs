@@ -1,4 +1,5 @@
 using CoatPlan.Presets;
+using CoatPlan.Quantities;
 
 namespace CoatPlan.Prep;
 
@@ -10,6 +11,9 @@ internal sealed record PrepContext
     public required Catalogue Catalogue { get; init; }
 
     public required Traits Job { get; init; }
+
+    /// <summary>Writes quantities in the units of the job.</summary>
+    public required QuantityFormat Format { get; init; }
 
     /// <summary>In the order of the job.</summary>
     public required ImmutableArray<SettledSurface> Surfaces { get; init; }

@@ -29,6 +29,7 @@ public static class PrepSequence
             Rules = texts.Rules,
             Catalogue = catalogue,
             Job = jobTraits,
+            Format = job.UnitFormat,
             Surfaces = [.. surfaces.Select(surface => Settle(surface, job, catalogue, labels, texts, jobTraits, repeatedNames))],
         };
 

@@ -1,5 +1,5 @@
 using CoatPlan.Presets;
-using UnitsNet;
+using CoatPlan.Quantities;
 
 namespace CoatPlan.Prep;
 
@@ -7,7 +7,7 @@ namespace CoatPlan.Prep;
 internal static class StagedHeat
 {
     /// <summary>The longest cure among surfaces: each stage held, with a cooling between two; hot work goes on all that time.</summary>
-    public static OperationWait Longest(ImmutableArray<SettledSurface> surfaces, Catalogue catalogue)
+    public static OperationWait Longest(ImmutableArray<SettledSurface> surfaces, Catalogue catalogue, QuantityFormat format)
     {
         var label = surfaces.SelectMany(surface => surface.Layers).Select(layer => layer.Label).Where(label => !label.Cure.IsEmpty)
             .MaxBy(label => Time(label, catalogue));
@@ -16,13 +16,11 @@ internal static class StagedHeat
             : new OperationWait(
                 WaitKind.Dwell,
                 Time(label, catalogue),
-                $"{label.Name} to cure: {string.Join(", ", label.Cure.Select(stage => $"{Degrees(stage.At)} for {(long)stage.For.TotalMinutes} min"))}, cooled between",
+                $"{label.Name} to cure: {string.Join(", ", label.Cure.Select(stage => $"{format.Temperature(stage.At)} for {(long)stage.For.TotalMinutes} min"))}, cooled between",
                 "label or class of the product");
     }
 
     private static Duration Time(Label label, Catalogue catalogue) =>
         label.Cure.Aggregate(Duration.Zero, (sum, stage) => sum + stage.For)
             + (catalogue.Figures.Time("cool-between-heats") * (label.Cure.Length - 1));
-
-    private static string Degrees(Temperature at) => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{at.DegreesFahrenheit:0} °F");
 }

@@ -1,6 +1,6 @@
-using System.Globalization;
 using CoatPlan.Jobs;
 using CoatPlan.Presets;
+using CoatPlan.Quantities;
 using UnitsNet;
 
 namespace CoatPlan.Prep;
@@ -11,19 +11,19 @@ internal static class Warnings
     /// <summary>Surface by surface in the order of the job, then products, then the job, each once.</summary>
     public static ImmutableArray<Warning> Of(Job job, PrepContext context, WarningTexts texts) =>
     [
-        .. context.Surfaces.SelectMany(surface => OfSurface(surface, job, texts))
+        .. context.Surfaces.SelectMany(surface => OfSurface(surface, context.Format, texts))
             .Concat(OfProducts(context, texts))
             .Concat(OfJob(job, context, texts))
             .Concat(CheckWarnings.Of(job.Checks, context.Catalogue, texts))
             .Distinct(new SameWarning()),
     ];
 
-    private static IEnumerable<Warning> OfSurface(SettledSurface surface, Job job, WarningTexts texts)
+    private static IEnumerable<Warning> OfSurface(SettledSurface surface, QuantityFormat format, WarningTexts texts)
     {
         foreach (var warning in surface.Pairings.SelectMany(pairing => OfPairing(pairing, surface, texts)))
             yield return warning;
 
-        foreach (var warning in OfHeat(surface, job, texts))
+        foreach (var warning in OfHeat(surface, format, texts))
             yield return warning;
 
         foreach (var row in texts.ByCondition("surface").Where(row => row.Condition.Holds(surface.Known)))
@@ -55,7 +55,7 @@ internal static class Warnings
             }));
     }
 
-    private static IEnumerable<Warning> OfHeat(SettledSurface surface, Job job, WarningTexts texts)
+    private static IEnumerable<Warning> OfHeat(SettledSurface surface, QuantityFormat format, WarningTexts texts)
     {
         if (surface.Surface.Heat is not { } heat)
             return [];
@@ -69,9 +69,9 @@ internal static class Warnings
                 label.Key,
                 ("surface", surface.Name),
                 ("product", label.Name),
-                ("heat", Written(heat, job.Units)),
-                ("stands", Written(label.Heat, job.Units)),
-                ("peak", Written(label.HeatPeak, job.Units))));
+                ("heat", Written(heat, format)),
+                ("stands", Written(label.Heat, format)),
+                ("peak", Written(label.HeatPeak, format))));
     }
 
     private static IEnumerable<Warning> OfProducts(PrepContext context, WarningTexts texts)
@@ -105,12 +105,7 @@ internal static class Warnings
 
     private static string Finish(string word) => word == "unknown" ? "an unknown finish" : word;
 
-    private static string Written(Temperature? temperature, PrintUnits units) => temperature switch
-    {
-        null => "an unknown heat",
-        { } t when units == PrintUnits.Metric => string.Create(CultureInfo.InvariantCulture, $"{t.DegreesCelsius:0} °C"),
-        { } t => string.Create(CultureInfo.InvariantCulture, $"{t.DegreesFahrenheit:0} °F"),
-    };
+    private static string Written(Temperature? temperature, QuantityFormat format) => temperature is { } known ? format.Temperature(known) : "an unknown heat";
 
     private static string Words(Status status) => status switch
     {

@@ -1,3 +1,4 @@
+using CoatPlan.Jobs;
 using CoatPlan.Prep;
 
 namespace CoatPlan.Tests.Prep;
@@ -98,6 +99,15 @@ public class WaysOfMaterials
         cure.HotWork.ShouldBeTrue();
         cure.Wait.Kind.ShouldBe(WaitKind.Dwell);
         cure.Wait.Time.ShouldBeGreaterThan(Duration.FromHours(1));
+    }
+
+    [Fact]
+    public void The_heats_of_a_cure_are_told_in_the_units_of_the_job()
+    {
+        var job = PrepJob.Of(PrepJob.Surface(system: "high-heat-aerosol"));
+
+        PrepJob.Sequence(job).The("heat-cure").Wait.Why.ShouldContain("250 °F for 30 min, 400 °F for 30 min");
+        PrepJob.Sequence(job with { Units = PrintUnits.Metric }).The("heat-cure").Wait.Why.ShouldContain("121 °C for 30 min, 204 °C for 30 min");
     }
 
     // Three heats of 30 min, and half an hour of cooling in each of the two pauses between them.

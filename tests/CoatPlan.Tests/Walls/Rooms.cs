@@ -15,7 +15,7 @@ internal static class Rooms
         ("Presets", ["Quantities", "Problems", "Jobs"]),
         ("Areas", ["Jobs", "Presets"]),
         ("Climate", ["Quantities", "Problems", "Jobs", "Presets"]),
-        ("Prep", ["Problems", "Jobs", "Presets", "Areas"]),
+        ("Prep", ["Quantities", "Problems", "Jobs", "Presets", "Areas"]),
         ("Paint", ["Jobs", "Presets", "Areas", "Prep"]),
         ("Vapour", ["Jobs", "Presets"]),
         ("Scheduling", []),
