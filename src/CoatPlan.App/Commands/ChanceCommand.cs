@@ -8,8 +8,6 @@ namespace CoatPlan.App.Commands;
 /// <summary><c>coatplan chance JOB</c>: how likely the job is done in time, what costs the most, and what would help.</summary>
 internal static class ChanceCommand
 {
-    private const int MostCostly = 6;
-
     /// <summary>The command.</summary>
     /// <param name="surroundings">What it may reach.</param>
     public static Command Of(Surroundings surroundings)
@@ -71,27 +69,24 @@ internal static class ChanceCommand
         page.Title(opened.Job.Name);
         page.Field("Planned", Clock.Moment(chance.Planned));
         if (chance.Meets is { } meets && opened.Job.FinishBy is { } asked)
-            page.Field("In time", $"{Written.Percent(meets)} of {chance.Draws.ToString("#,##0", CultureInfo.InvariantCulture)} draws finish by {Clock.Moment(asked)}");
-        page.Field("Even odds", Moment(chance.Finish50));
-        page.Field("9 of 10", Moment(chance.Finish90));
+            page.Field("In time", ChanceWords.InTime(meets, chance.Draws, asked));
+        page.Field("Even odds", ChanceWords.Finish(chance.Finish50));
+        page.Field("9 of 10", ChanceWords.Finish(chance.Finish90));
 
         page.Heading("What costs the most");
-        if (chance.Costly.IsEmpty)
-            page.Bullet("-", "Nothing moves the finish by a minute on the average.");
-        foreach (var cost in chance.Costly.Take(MostCostly))
-            page.Bullet("-", $"{cost.What}: {Written.Minutes(Math.Round(cost.Minutes))} on the average");
+        List(ChanceWords.Costs(chance));
 
         if (!chance.Buys.IsEmpty)
             page.Heading("What would help");
-        foreach (var buy in chance.Helping)
-            page.Bullet("-", $"With {buy.What}: {(buy.Meets is { } share ? $"{Written.Percent(share)} in time, " : "")}even odds {Moment(buy.Finish50)}");
-        if (!chance.Idle.IsEmpty)
-            page.Bullet("-", $"Tried, and changing nothing for the better: {string.Join("; ", chance.Idle.Select(buy => buy.What))}");
+        List(ChanceWords.Helps(chance));
 
         page.Heading("Cans");
-        foreach (var cans in chance.Cans)
-            page.Bullet("-", $"{cans.Product}: {Written.Count(cans.Cans, "can is", "cans are")} enough in {Written.Percent(cans.Share)} of draws");
-    }
+        List(ChanceWords.Cans(chance));
 
-    private static string Moment(LocalDateTime? at) => at is { } known ? Clock.Moment(known) : "not within 60 days";
+        void List(IEnumerable<string> sentences)
+        {
+            foreach (var sentence in sentences)
+                page.Bullet("-", sentence);
+        }
+    }
 }

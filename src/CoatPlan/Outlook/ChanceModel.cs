@@ -36,7 +36,7 @@ internal sealed class ChanceModel
         var tasks = open.Nodes.Where(IsDrawn).Select(TaskName).Distinct(StringComparer.Ordinal).ToArray();
         Causes =
         [
-            .. tasks.Select(task => $"{task}: hands-on time over the plan"),
+            .. tasks.Select(task => $"more time than planned {task}"),
             .. products.Select(label => $"drying of {label.Name} slower than the label says"),
             "weather colder or damper than told",
         ];
@@ -101,7 +101,7 @@ internal sealed class ChanceModel
     private static bool IsDrawn(WorkNode node) => !node.IsMilestone && node.Activity.Fixed is null;
 
     // By the word of an operation, whatever its way: three ways to scuff are one thing that takes longer than it should.
-    private static string TaskName(WorkNode node) => node.Operation is { } operation ? operation.Word.Replace('-', ' ') : $"coats of {node.Coat!.Label.Name}";
+    private static string TaskName(WorkNode node) => node.Operation is { } operation ? $"to {operation.Word.Replace('-', ' ')}" : $"for coats of {node.Coat!.Label.Name}";
 
     private static ImmutableArray<int> Indexes(WorkNetwork network, Func<WorkNode, bool> isMeant) =>
         [.. Enumerable.Range(0, network.Nodes.Length).Where(i => isMeant(network.Nodes[i]))];
