@@ -62,7 +62,11 @@ internal sealed class RepairSpace
 
         foreach (var presence in frame.Presences[activity])
         {
-            clear = Math.Max(clear, Clear(avoiding[presence.Kind], avoidingCount[presence.Kind], at.Start, presence.GoneAt(pace, at.End), activity, presence.Key));
+            // When it is gone is asked only where something that avoids it lasts so long.
+            if (avoidingCount[presence.Kind] is > 0 and var count && avoiding[presence.Kind][count - 1].LatestEnd > at.Start)
+            {
+                clear = Math.Max(clear, Clear(avoiding[presence.Kind], count, at.Start, presence.GoneAt(pace, at.End), activity, presence.Key));
+            }
         }
 
         return clear;
