@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace CoatPlan.App.Wording;
 
-/// <summary>What a chance says, in words: the same on the screen and on paper.</summary>
+/// <summary>What a chance says, in words: the same on the screen and from the command.</summary>
 internal static class ChanceWords
 {
     private const int MostCostly = 6;

@@ -33,15 +33,15 @@ internal sealed class ChanceModel
         Products = products.Length;
         OfProduct = [.. products.Select(label => Indexes(open, node => node.Coat?.Label.Key == label.Key))];
 
-        var tasks = open.Nodes.Where(IsDrawn).Select(TaskName).Distinct(StringComparer.Ordinal).ToArray();
+        var tasks = Enumerable.Range(0, open.Nodes.Length).Where(i => IsDrawn(open.Nodes[i])).GroupBy(i => TaskName(open.Nodes[i]), StringComparer.Ordinal).ToArray();
         Causes =
         [
-            .. tasks.Select(task => $"more time than planned {task}"),
+            .. tasks.Select(task => $"more time than planned {task.Key}"),
             .. products.Select(label => $"drying of {label.Name} slower than the label says"),
             "weather colder or damper than told",
         ];
         WeatherCause = Causes.Length - 1;
-        OfTask = [.. tasks.Select(task => Indexes(open, node => IsDrawn(node) && TaskName(node) == task)), .. products.Select(_ => ImmutableArray<int>.Empty), []];
+        OfTask = [.. tasks.Select(task => task.ToImmutableArray()), .. products.Select(_ => ImmutableArray<int>.Empty), []];
         OfDrying = [.. tasks.Select(_ => ImmutableArray<int>.Empty), .. OfProduct, []];
 
         Paces = [.. Levels(DryingPaces, spreads.Drying.DecimalFractions > 0, level => 1 + spreads.Drying.DecimalFractions * level / (DryingPaces - 1))];

@@ -70,7 +70,8 @@ internal sealed class RepairWindows(RepairFrame frame, RepairState state, Repair
             earliest += state.IsPlaced[asked] ? 0 : state.Work[asked];
         }
 
-        return earliest <= state.ClosesAt(l, k) && search.FirstFree(link.To, earliest, l) is { } at && at.Start <= state.ClosesAt(l, k) ? (at.Start, IsFresh(link, k, at.Start, l)) : (Repair.Never, false);
+        var closes = state.ClosesAt(l, k);
+        return earliest <= closes && search.FirstFree(link.To, earliest, l) is { } at && at.Start <= closes ? (at.Start, IsFresh(link, k, at.Start, l)) : (Repair.Never, false);
     }
 
     private bool IsFresh(RepairLink link, int window, int start, int without)
