@@ -7,11 +7,16 @@ internal sealed class LivePlan
 {
     private readonly Workshop workshop;
 
+    private readonly Action<Action> foreground;
+
     private readonly Replanner sketcher;
 
     private readonly Replanner planner;
 
     private readonly Action<Plan?> shown;
+
+    // What was sketched and is not looked at any further yet.
+    private ReadyJob? toImprove;
 
     // Made when they are first looked at; a plan has many pages.
     private ImmutableArray<Sheet>? sheets;
@@ -23,7 +28,7 @@ internal sealed class LivePlan
     /// <param name="shown">Told when there is another plan, or none could be made; given the plan before.</param>
     public LivePlan(Workshop workshop, Action<Action> background, Action<Action> foreground, Action<Plan?> shown)
     {
-        this.workshop = workshop;
+        (this.workshop, this.foreground) = (workshop, foreground);
         sketcher = new Replanner(background, foreground);
         planner = new Replanner(background, foreground);
         this.shown = shown;
@@ -39,7 +44,7 @@ internal sealed class LivePlan
     public bool Planning => sketcher.Busy;
 
     /// <summary>Whether the newest plan is still being made better.</summary>
-    public bool Improving => planner.Busy;
+    public bool Improving => planner.Busy || toImprove is not null;
 
     /// <summary>Why the newest text could not be planned, where that is an error of the program; null otherwise.</summary>
     public string? Trouble { get; private set; }
@@ -51,6 +56,7 @@ internal sealed class LivePlan
     /// <param name="job">The job; null where its text holds mistakes, which leaves the plan as it was.</param>
     public void Want(ReadyJob? job)
     {
+        toImprove = null;
         planner.Cancel();
         if (job is null)
         {
@@ -61,10 +67,21 @@ internal sealed class LivePlan
         var before = Plan;
         sketcher.Want(_ => workshop.Sketch(job, before), (made, trouble) =>
         {
+            toImprove = trouble is null ? job : null;
             Show(made, trouble);
-            if (trouble is null)
-                planner.Want(cancel => workshop.Plan(job, cancel), Show);
+            // The search takes every core; what was sketched is drawn before it begins.
+            foreground(() => Improve(job));
         });
+    }
+
+    // By then something else may be wanted.
+    private void Improve(ReadyJob job)
+    {
+        if (!ReferenceEquals(job, toImprove))
+            return;
+
+        toImprove = null;
+        planner.Want(cancel => workshop.Plan(job, cancel), Show);
     }
 
     private void Show(PlannedJob? made, Exception? trouble)

@@ -46,7 +46,8 @@ internal sealed class DrawnDesk : IDisposable
     public TimeSpan Frame()
     {
         var from = Stopwatch.GetTimestamp();
-        while (handedOver.TryDequeue(out var work))
+        // What is handed over meanwhile waits for the next frame, as in the program.
+        for (var waiting = handedOver.Count; waiting > 0 && handedOver.TryDequeue(out var work); waiting--)
             work();
         ui.Draw();
         return Stopwatch.GetElapsedTime(from);

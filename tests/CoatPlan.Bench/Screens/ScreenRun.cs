@@ -54,6 +54,7 @@ public static class ScreenRun
             best.Add(Settle(ui, frames));
         }
 
+        var busy = ui.Busy - busyBefore;
         var hurried = new Figures();
         for (var edit = 0; edit < Edits; edit++)
         {
@@ -64,7 +65,7 @@ public static class ScreenRun
         return
         [
             Line($"key to drawn screen while a plan is made, {surfaces} surfaces", keys),
-            string.Create(CultureInfo.InvariantCulture, $"the same in the thread's own time: {(ui.Busy - busyBefore).TotalMilliseconds / keys.Count:0.0} ms a key on the average"),
+            string.Create(CultureInfo.InvariantCulture, $"the same in the thread's own time: {busy.TotalMilliseconds / keys.Count:0.0} ms a key on the average"),
             Line("frames that take over a plan, and those between", frames),
             Line("edit to its plan on the screen", shown),
             Line("the same while the best plan of the edit before is still looked for", hurried),

@@ -66,6 +66,28 @@ public sealed class ReplanShownTests
         from.ShouldBe([null, shown]);
     }
 
+    [Fact]
+    public void The_best_plan_is_looked_for_once_the_sketch_is_drawn_and_not_where_something_newer_is_wanted()
+    {
+        var (handedOver, searched) = (new Queue<Action>(), new List<int>());
+        var watched = new JobDesk(
+            JobFile.Unnamed(Desks.SmallJob),
+            Desks.Quick with { Plan = (ready, cancel) => { searched.Add(ready.Job.Surfaces[0].Count); return Desks.Quick.Plan(ready, cancel); } },
+            background.Enqueue,
+            handedOver.Enqueue);
+        background.Dequeue()();
+        handedOver.Dequeue()();
+
+        watched.Plan.ShouldNotBeNull();
+        watched.Improving.ShouldBeTrue();
+        watched.Type(SurfaceColumn.Count, "5").ShouldBeTrue();
+        while (handedOver.TryDequeue(out var turn) || background.TryDequeue(out turn))
+            turn();
+
+        searched.ShouldBe([5]);
+        watched.Improving.ShouldBeFalse();
+    }
+
     private void Drain()
     {
         while (background.TryDequeue(out var work))
