@@ -36,7 +36,7 @@ internal static class JobSource
         var trade = Trade(sources.Presets);
         return new Workshop(
             trade,
-            (text, name, file, before) => JobIntake.Read(text, name, trade, forecast => ForecastFile.Read(file, forecast, sources.Hours), before),
+            (document, name, file, before) => JobIntake.Read(document, name, trade, forecast => ForecastFile.Read(file, forecast, sources.Hours), before),
             PlannedJob.AtOnce,
             PlannedJob.InFull);
     }

@@ -1,3 +1,4 @@
+using CoatPlan.Jobs;
 using CoatPlan.Outlook;
 
 namespace CoatPlan.App;
@@ -8,7 +9,7 @@ namespace CoatPlan.App;
 /// it has none, for a forecast that lies beside it, the fourth the job before a change of its text, null for none.</param>
 /// <param name="Sketch">Plans a job at once, for a person who waits for the effect of a change; the second argument is the plan before the change, null for none.</param>
 /// <param name="Plan">Plans a job as well as it can; cancelled when the plan is no longer wanted.</param>
-internal sealed record Workshop(Trade Trade, Func<string, string, string?, ReadyJob?, IntakeResult> Read, Func<ReadyJob, Plan?, PlannedJob> Sketch, Func<ReadyJob, CancellationToken, PlannedJob> Plan)
+internal sealed record Workshop(Trade Trade, Func<JobDocument, string, string?, ReadyJob?, IntakeResult> Read, Func<ReadyJob, Plan?, PlannedJob> Sketch, Func<ReadyJob, CancellationToken, PlannedJob> Plan)
 {
     /// <summary>Ranks the starts of a job.</summary>
     public Func<ReadyJob, IProgress<double>, CancellationToken, ImmutableArray<StartTime>> When { get; init; } = static (ready, progress, cancel) => StartTimes.Of(ready, progress, cancel);

@@ -54,22 +54,22 @@ public static class DoneSteps
     }
 
     /// <summary>Puts a step among what is done, as one entry of the job's <c>done</c>; every other byte stays.</summary>
-    /// <param name="text">The job's text.</param>
+    /// <param name="document">The job's file.</param>
     /// <param name="job">The job that was read from it.</param>
     /// <param name="step">A step of its plan.</param>
     /// <param name="report">When it ended, what it took and used.</param>
-    public static JobEditing Record(string text, Job job, PlanStep step, StepReport report)
+    public static JobEditing Record(JobDocument document, Job job, PlanStep step, StepReport report)
     {
-        ArgumentNullException.ThrowIfNull(text);
+        ArgumentNullException.ThrowIfNull(document);
         ArgumentNullException.ThrowIfNull(job);
         ArgumentNullException.ThrowIfNull(step);
         ArgumentNullException.ThrowIfNull(report);
 
         var list = JobPath.Root.Key("done");
         var recorded = job.Done.IsEmpty
-            ? JobEdit.Set(text, list, new ListValue([Entry(step, report)]))
-            : JobEdit.Insert(text, list, job.Done.Length, Entry(step, report));
-        return recorded.Text is { } with && report.AsOf is { } now
+            ? JobEdit.Set(document, list, new ListValue([Entry(step, report)]))
+            : JobEdit.Insert(document, list, job.Done.Length, Entry(step, report));
+        return recorded.Document is { } with && report.AsOf is { } now
             ? JobEdit.Set(with, JobPath.Root.Key("as-of"), JobValue.Of(Written.Format(now)))
             : recorded;
     }

@@ -12,17 +12,17 @@ namespace CoatPlan;
 public static class JobIntake
 {
     /// <summary>Reads and checks a job file and the forecast that it names.</summary>
-    /// <param name="text">What is in the file.</param>
+    /// <param name="document">The file.</param>
     /// <param name="fileName">Its name, as problems shall call it.</param>
     /// <param name="trade">What the trade knows.</param>
     /// <param name="readForecast">From the path of a forecast, as the job writes it, to its text or why it cannot be read; not called for other weather.</param>
     /// <param name="before">The job before a change of its text: what the change leaves as it is need not be worked out again. Null for none; the plan is the same.</param>
-    public static IntakeResult Read(string text, string fileName, Trade trade, Func<string, FileText> readForecast, ReadyJob? before = null)
+    public static IntakeResult Read(JobDocument document, string fileName, Trade trade, Func<string, FileText> readForecast, ReadyJob? before = null)
     {
         ArgumentNullException.ThrowIfNull(trade);
         ArgumentNullException.ThrowIfNull(readForecast);
 
-        var reading = JobReader.Read(text, fileName, trade.Catalogue.Vocabulary);
+        var reading = JobReader.Read(document, fileName, trade.Catalogue.Vocabulary);
         // The forecast that a job with mistakes names is looked at all the same: what is wrong with it is told in the same go.
         if (reading.Job is not { } read)
             return new IntakeResult(null, [.. reading.Problems, .. reading.Weather is { } named ? Forecast(named, fileName, readForecast, null).Reading.Problems : []]);

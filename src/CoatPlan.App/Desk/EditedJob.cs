@@ -15,19 +15,22 @@ internal sealed class EditedJob
     private ReadyJob? planned;
 
     // The open map or list is asked for with every drawing and key; the text changes seldom.
-    private (string Text, JobPath Path, Outline Outline)? outlined;
+    private (JobDocument Document, JobPath Path, Outline Outline)? outlined;
 
     /// <summary>The text of a file, not changed yet.</summary>
     /// <param name="workshop">Reads jobs.</param>
     /// <param name="file">The job's file.</param>
     public EditedJob(Workshop workshop, JobFile file)
     {
-        (this.workshop, this.file, history) = (workshop, file, new History(file.Text));
-        Reading = Read(file.Text);
+        (this.workshop, this.file, history, Document) = (workshop, file, new History(file.Text), file.Text);
+        Reading = Read(Document);
     }
 
     /// <summary>The newest text.</summary>
     public string Text => history.Text;
+
+    /// <summary>The newest text with what stands in it.</summary>
+    public JobDocument Document { get; private set; }
 
     /// <summary>What was read from it.</summary>
     public IntakeResult Reading
@@ -50,22 +53,22 @@ internal sealed class EditedJob
     public string? Before => history.Before;
 
     /// <summary>Reads a text as if it were this job's, without taking it up.</summary>
-    /// <param name="text">The text.</param>
-    public IntakeResult Read(string text) => workshop.Read(text, file.Name, file.Path, planned);
+    /// <param name="document">The text.</param>
+    public IntakeResult Read(JobDocument document) => workshop.Read(document, file.Name, file.Path, planned);
 
     /// <summary>What stands in a map or list of the job, and what could.</summary>
     /// <param name="path">The way to it.</param>
     public Outline At(JobPath path)
     {
-        if (outlined is not { } known || known.Text != Text || !known.Path.Equals(path))
-            outlined = known = (Text, path, JobOutline.At(Text, path, workshop.Trade.Catalogue.Vocabulary));
+        if (outlined is not { } known || !ReferenceEquals(known.Document, Document) || !known.Path.Equals(path))
+            outlined = known = (Document, path, JobOutline.At(Document, path, workshop.Trade.Catalogue.Vocabulary));
         return known.Outline;
     }
 
     /// <summary>Takes up a text, whatever can be read from it.</summary>
-    /// <param name="text">The text.</param>
+    /// <param name="document">The text.</param>
     /// <param name="what">What was done, in words.</param>
-    public void Put(string text, string what) => Put(text, Read(text), what);
+    public void Put(JobDocument document, string what) => Put(document, Read(document), what);
 
     /// <summary>Makes a change; one that would make the job unreadable is refused.</summary>
     /// <param name="editing">The change.</param>
@@ -73,14 +76,14 @@ internal sealed class EditedJob
     /// <returns>Why it was refused; null where it was made.</returns>
     public string? Change(JobEditing editing, string what)
     {
-        if (editing.Text is not { } text)
+        if (editing.Document is not { } document)
             return Complaint.Of(editing.Problems);
 
-        var reading = Read(text);
+        var reading = Read(document);
         if (reading.Ready is null)
             return Complaint.Of(reading.Problems);
 
-        Put(text, reading, what);
+        Put(document, reading, what);
         return null;
     }
 
@@ -91,10 +94,10 @@ internal sealed class EditedJob
     /// <returns>Why it was refused; null where it was made.</returns>
     public string? ChangeField(JobEditing editing, string what, string? typed)
     {
-        if (editing.Text is not { } text)
+        if (editing.Document is not { } document)
             return Complaint.Of(editing.Problems);
 
-        var reading = Read(text);
+        var reading = Read(document);
         var wrong = reading.Problems
             .Where(problem => typed is { Length: > 0 } && problem.Tried == typed && !Reading.Problems.Any(before => before.Message == problem.Message))
             .ToImmutableArray();
@@ -103,7 +106,7 @@ internal sealed class EditedJob
         if (typed is { Length: 0 })
             return "a value is needed; delete it to go back to its default";
 
-        Put(text, reading, what);
+        Put(document, reading, what);
         return null;
     }
 
@@ -113,10 +116,10 @@ internal sealed class EditedJob
     /// <returns>What is wrong with it; null for nothing.</returns>
     public string? WrongIn(JobEditing editing, string typed)
     {
-        if (editing.Text is not { } text)
+        if (editing.Document is not { } document)
             return Complaint.Of(editing.Problems);
 
-        var wrong = Read(text).Problems.Where(problem => problem.Tried == typed).ToImmutableArray();
+        var wrong = Read(document).Problems.Where(problem => problem.Tried == typed).ToImmutableArray();
         return wrong.IsEmpty ? null : Complaint.Of(wrong);
     }
 
@@ -128,7 +131,8 @@ internal sealed class EditedJob
             return null;
 
         history.Undo();
-        Reading = Read(Text);
+        Document = Text;
+        Reading = Read(Document);
         return what;
     }
 
@@ -140,13 +144,14 @@ internal sealed class EditedJob
             return null;
 
         history.Redo();
-        Reading = Read(Text);
+        Document = Text;
+        Reading = Read(Document);
         return what;
     }
 
-    private void Put(string text, IntakeResult reading, string what)
+    private void Put(JobDocument document, IntakeResult reading, string what)
     {
-        history.Add(text, what);
-        Reading = reading;
+        history.Add(document.Text, what);
+        (Document, Reading) = (document, reading);
     }
 }

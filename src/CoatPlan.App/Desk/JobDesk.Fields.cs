@@ -64,7 +64,7 @@ internal sealed partial class JobDesk
             Message = "an item of a list is copied and moved; none is chosen";
         else if (word != Word.Copy && (to < 0 || to >= outline.Rows.Length))
             Message = "it is at the end already";
-        else if (TryUnfinished(word == Word.Copy ? JobEdit.Copy(Text, outline.Path, fields.At) : JobEdit.Move(Text, outline.Path, fields.At, to), $"{(word == Word.Copy ? "copy" : "move")} in {outline.Path}", typed: null) is { } refused)
+        else if (TryUnfinished(word == Word.Copy ? JobEdit.Copy(edited.Document, outline.Path, fields.At) : JobEdit.Move(edited.Document, outline.Path, fields.At, to), $"{(word == Word.Copy ? "copy" : "move")} in {outline.Path}", typed: null) is { } refused)
             Message = refused;
         else
             fields.At = to;
@@ -114,16 +114,16 @@ internal sealed partial class JobDesk
         if (!row.IsSet)
             Message = $"{row.Name} is not set";
         else
-            Message = TryUnfinished(JobEdit.Remove(Text, row.Path), $"deletion of {row.Path}", typed: null) ?? $"deleted: {row.Name}; undo brings it back";
+            Message = TryUnfinished(JobEdit.Remove(edited.Document, row.Path), $"deletion of {row.Path}", typed: null) ?? $"deleted: {row.Name}; undo brings it back";
     }
 
     private string? TryItem(Outline outline, JobValue value) =>
         TryUnfinished(EditItem(outline, value), $"new item of {outline.Path}", (value as TextValue)?.Text);
 
     private JobEditing EditItem(Outline outline, JobValue value) => outline.Rows.IsEmpty
-        ? JobEdit.Set(Text, outline.Path, new ListValue([value]))
-        : JobEdit.Insert(Text, outline.Path, outline.Rows.Length, value);
+        ? JobEdit.Set(edited.Document, outline.Path, new ListValue([value]))
+        : JobEdit.Insert(edited.Document, outline.Path, outline.Rows.Length, value);
 
     private string? TryField(JobPath path, JobValue value) =>
-        TryUnfinished(JobEdit.Set(Text, path, value), $"change of {path}", (value as TextValue)?.Text);
+        TryUnfinished(JobEdit.Set(edited.Document, path, value), $"change of {path}", (value as TextValue)?.Text);
 }

@@ -71,10 +71,10 @@ internal sealed partial class JobDesk
         switch (outline.Item)
         {
             case OutlineKind.Map:
-                AskForRest(NewItem.Asked(outline.Path, edited.At(path)), [], new NewValue(map => JobEdit.Set(Text, path, map), $"new {name}", () => fields.Open(path)));
+                AskForRest(NewItem.Asked(outline.Path, edited.At(path)), [], new NewValue(map => JobEdit.Set(edited.Document, path, map), $"new {name}", () => fields.Open(path)));
                 break;
             case OutlineKind.List:
-                AskForRest(NewItem.Asked(outline.Path, edited.At(path.At(0))), [], new NewValue(map => JobEdit.Set(Text, path, new ListValue([map])), $"new {name}", () => fields.Open(path)));
+                AskForRest(NewItem.Asked(outline.Path, edited.At(path.At(0))), [], new NewValue(map => JobEdit.Set(edited.Document, path, new ListValue([map])), $"new {name}", () => fields.Open(path)));
                 break;
             default:
                 TypeField(new OutlineRow { Path = path, Name = name, Kind = outline.Item, Value = "", IsSet = false, Says = "", Example = outline.Example });

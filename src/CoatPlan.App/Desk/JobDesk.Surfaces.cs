@@ -96,15 +96,15 @@ internal sealed partial class JobDesk
         };
 
         JobEditing Edited(string typed) => key == "area"
-            ? SurfaceEdits.SetArea(Text, at, typed, hasShapes: !surface.Shapes.IsEmpty)
-            : SurfaceEdits.Set(Text, at, key, typed);
+            ? SurfaceEdits.SetArea(edited.Document, at, typed, hasShapes: !surface.Shapes.IsEmpty)
+            : SurfaceEdits.Set(edited.Document, at, key, typed);
     }
 
     private void PickOne(string key, string asks, PresetTable table, string chosen)
     {
         var at = SurfaceAt;
         Picking = new Picker(asks, [.. table.Rows.Select(row => new PickerRow(row.Word, row.Means))], [chosen],
-            picked => picked is [var word] ? Try(SurfaceEdits.Set(Text, at, key, word), $"change of {key}") : "nothing fits what was typed");
+            picked => picked is [var word] ? Try(SurfaceEdits.Set(edited.Document, at, key, word), $"change of {key}") : "nothing fits what was typed");
     }
 
     private void PickConditions(JobSurface surface)
@@ -112,7 +112,7 @@ internal sealed partial class JobDesk
         var at = SurfaceAt;
         var rows = PresetTables.Conditions(Catalogue).Rows;
         Picking = new Picker("What is wrong with it; mark all that apply", [.. rows.Select(row => new PickerRow(row.Word, row.Means))], surface.Conditions,
-            picked => picked.IsEmpty ? "nothing fits what was typed" : Try(SurfaceEdits.SetList(Text, at, "condition", picked), "change of condition"))
+            picked => picked.IsEmpty ? "nothing fits what was typed" : Try(SurfaceEdits.SetList(edited.Document, at, "condition", picked), "change of condition"))
         {
             Several = true,
         };
@@ -122,7 +122,7 @@ internal sealed partial class JobDesk
     {
         var at = SurfaceAt;
         Picking = new Picker("What goes on it", [.. Job!.Systems.Select(system => new PickerRow(system.Key, MeaningOf(system)))], [surface.System],
-            picked => picked is [var word] ? Try(SurfaceEdits.Set(Text, at, "system", word), "change of system") : "nothing fits what was typed");
+            picked => picked is [var word] ? Try(SurfaceEdits.Set(edited.Document, at, "system", word), "change of system") : "nothing fits what was typed");
     }
 
     /// <summary>What a paint system puts on, first to last.</summary>
@@ -152,7 +152,7 @@ internal sealed partial class JobDesk
             return "no system says yet what goes on it; the job needs one under systems";
 
         var at = Job!.Surfaces.IsEmpty ? 0 : SurfaceAt + 1;
-        var refused = Try(SurfaceEdits.Insert(Text, at, piece, system, Job.Units), $"new surface {word}");
+        var refused = Try(SurfaceEdits.Insert(edited.Document, at, piece, system, Job.Units), $"new surface {word}");
         if (refused is null)
             (SurfaceAt, ColumnAt) = (at, piece is null ? SurfaceColumn.Piece : SurfaceColumn.Count);
         return refused;
@@ -177,10 +177,10 @@ internal sealed partial class JobDesk
         if (to < 0 || to >= (Job?.Surfaces.Length ?? 0))
             return;
 
-        OnChosen((text, at) => SurfaceEdits.Move(text, at, to), "move", to);
+        OnChosen((document, at) => SurfaceEdits.Move(document, at, to), "move", to);
     }
 
-    private void OnChosen(Func<string, int, JobEditing> edit, string what, int chosenThen)
+    private void OnChosen(Func<JobDocument, int, JobEditing> edit, string what, int chosenThen)
     {
         if (Surface is not { } surface)
         {
@@ -188,7 +188,7 @@ internal sealed partial class JobDesk
             return;
         }
 
-        if (Try(edit(Text, SurfaceAt), $"{what} of {surface.Name}") is { } refused)
+        if (Try(edit(edited.Document, SurfaceAt), $"{what} of {surface.Name}") is { } refused)
             Message = refused;
         else
             SurfaceAt = chosenThen;

@@ -85,7 +85,7 @@ internal sealed partial class JobDesk
     private string? Tick(PlanStep step, StepReport report)
     {
         var next = Plan?.Steps.SkipWhile(each => each.Id != step.Id).FirstOrDefault(each => !each.Done && each.Id != step.Id && Lists(each))?.Id;
-        var refused = Try(StepTicks.Tick(Text, Job!, step, report, read.GetValueOrDefault(step.Id)), $"tick of {step.Title}");
+        var refused = Try(StepTicks.Tick(edited.Document, Job!, step, report, read.GetValueOrDefault(step.Id)), $"tick of {step.Title}");
         if (refused is not null)
             return refused;
 

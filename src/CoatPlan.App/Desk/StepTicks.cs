@@ -13,15 +13,15 @@ internal static class StepTicks
     public static LocalDateTime? TimeOf(string typed, LocalDate day) => DoneSteps.TimeOf(typed, day);
 
     /// <summary>Puts a step among what is done, and moves the moment from which the rest is planned.</summary>
-    /// <param name="text">The job's text.</param>
+    /// <param name="document">The job's file.</param>
     /// <param name="job">The job.</param>
     /// <param name="step">The step.</param>
     /// <param name="report">When it ended, what it took and used.</param>
     /// <param name="readings">Air, metal and humidity as they were read before it, with commas between; null for none.</param>
-    public static JobEditing Tick(string text, Job job, PlanStep step, StepReport report, string? readings)
+    public static JobEditing Tick(JobDocument document, Job job, PlanStep step, StepReport report, string? readings)
     {
-        var recorded = DoneSteps.Record(text, job, step, report with { AsOf = job.AsOf >= report.Ended ? null : report.Ended });
-        return recorded.Text is { } with && readings?.Split(',', StringSplitOptions.TrimEntries) is [var air, var metal, var humidity]
+        var recorded = DoneSteps.Record(document, job, step, report with { AsOf = job.AsOf >= report.Ended ? null : report.Ended });
+        return recorded.Document is { } with && readings?.Split(',', StringSplitOptions.TrimEntries) is [var air, var metal, var humidity]
             ? JobEdit.Set(with, JobPath.Root.Key("done").At(job.Done.Length).Key("readings"), JobValue.MapOf(("air", air), ("metal", metal), ("humidity", humidity)))
             : recorded;
     }

@@ -5,7 +5,7 @@ using UnitsNet;
 
 namespace CoatPlan.App.Desk;
 
-/// <summary>Changes to the surfaces of a job's text; outside what is changed not a byte moves.</summary>
+/// <summary>Changes to the surfaces of a job's file; outside what is changed not a byte moves.</summary>
 internal static class SurfaceEdits
 {
     /// <summary>What stands in the list of pieces for one that is not in it.</summary>
@@ -29,55 +29,55 @@ internal static class SurfaceEdits
     };
 
     /// <summary>Sets a value of a surface.</summary>
-    /// <param name="text">The job's text.</param>
+    /// <param name="document">The job's file.</param>
     /// <param name="at">The surface, from 0.</param>
     /// <param name="key">The key of the value.</param>
     /// <param name="value">The value, as a person types it.</param>
-    public static JobEditing Set(string text, int at, string key, string value) =>
-        JobEdit.Set(text, Surfaces.At(at).Key(key), JobValue.Of(value.Trim()));
+    public static JobEditing Set(JobDocument document, int at, string key, string value) =>
+        JobEdit.Set(document, Surfaces.At(at).Key(key), JobValue.Of(value.Trim()));
 
     /// <summary>Sets the area of a surface; shapes that gave it before go.</summary>
-    /// <param name="text">The job's text.</param>
+    /// <param name="document">The job's file.</param>
     /// <param name="at">The surface, from 0.</param>
     /// <param name="value">The area, as a person types it.</param>
     /// <param name="hasShapes">Whether it has shapes now.</param>
-    public static JobEditing SetArea(string text, int at, string value, bool hasShapes)
+    public static JobEditing SetArea(JobDocument document, int at, string value, bool hasShapes)
     {
-        var set = Set(text, at, "area", value);
-        return hasShapes && set.Text is { } withArea ? JobEdit.Remove(withArea, Surfaces.At(at).Key("shape")) : set;
+        var set = Set(document, at, "area", value);
+        return hasShapes && set.Document is { } withArea ? JobEdit.Remove(withArea, Surfaces.At(at).Key("shape")) : set;
     }
 
     /// <summary>Sets a list of a surface.</summary>
-    /// <param name="text">The job's text.</param>
+    /// <param name="document">The job's file.</param>
     /// <param name="at">The surface, from 0.</param>
     /// <param name="key">The key of the list.</param>
     /// <param name="values">Its items.</param>
-    public static JobEditing SetList(string text, int at, string key, ImmutableArray<string> values) =>
-        JobEdit.Set(text, Surfaces.At(at).Key(key), JobValue.ListOf(values.AsSpan()));
+    public static JobEditing SetList(JobDocument document, int at, string key, ImmutableArray<string> values) =>
+        JobEdit.Set(document, Surfaces.At(at).Key(key), JobValue.ListOf(values.AsSpan()));
 
     /// <summary>Puts a copy of a surface behind it.</summary>
-    /// <param name="text">The job's text.</param>
+    /// <param name="document">The job's file.</param>
     /// <param name="at">The surface, from 0.</param>
-    public static JobEditing Copy(string text, int at) => JobEdit.Copy(text, Surfaces, at);
+    public static JobEditing Copy(JobDocument document, int at) => JobEdit.Copy(document, Surfaces, at);
 
     /// <summary>Deletes a surface.</summary>
-    /// <param name="text">The job's text.</param>
+    /// <param name="document">The job's file.</param>
     /// <param name="at">The surface, from 0.</param>
-    public static JobEditing Delete(string text, int at) => JobEdit.Remove(text, Surfaces.At(at));
+    public static JobEditing Delete(JobDocument document, int at) => JobEdit.Remove(document, Surfaces.At(at));
 
     /// <summary>Moves a surface.</summary>
-    /// <param name="text">The job's text.</param>
+    /// <param name="document">The job's file.</param>
     /// <param name="at">Where it stands, from 0.</param>
     /// <param name="to">Where it shall stand, from 0.</param>
-    public static JobEditing Move(string text, int at, int to) => JobEdit.Move(text, Surfaces, at, to);
+    public static JobEditing Move(JobDocument document, int at, int to) => JobEdit.Move(document, Surfaces, at, to);
 
     /// <summary>Puts a new surface in.</summary>
-    /// <param name="text">The job's text.</param>
+    /// <param name="document">The job's file.</param>
     /// <param name="at">Where it shall stand, from 0.</param>
     /// <param name="piece">The usual piece it is; null for another one.</param>
     /// <param name="system">Key of the system that goes on it.</param>
     /// <param name="units">The job's units.</param>
-    public static JobEditing Insert(string text, int at, Piece? piece, string system, PrintUnits units)
+    public static JobEditing Insert(JobDocument document, int at, Piece? piece, string system, PrintUnits units)
     {
         var entries = new List<(string Key, JobValue Value)>
         {
@@ -89,7 +89,7 @@ internal static class SurfaceEdits
         if (piece is { Form: not "panel" })
             entries.Add(("form", JobValue.Of(piece.Form)));
         entries.Add(("system", JobValue.Of(system)));
-        return JobEdit.Insert(text, Surfaces, at, new MapValue([.. entries.Select(entry => KeyValuePair.Create(entry.Key, entry.Value))]));
+        return JobEdit.Insert(document, Surfaces, at, new MapValue([.. entries.Select(entry => KeyValuePair.Create(entry.Key, entry.Value))]));
     }
 
     private static string InItsOwnUnit(Area area) =>

@@ -14,64 +14,64 @@ namespace CoatPlan.Jobs;
 public static class JobEdit
 {
     /// <summary>Sets a value; a key that is not there yet, and maps on the way to it, are put in.</summary>
-    /// <param name="text">The text.</param>
+    /// <param name="document">The file.</param>
     /// <param name="path">The value; not the root.</param>
     /// <param name="value">What it shall be.</param>
-    public static JobEditing Set(string text, JobPath path, JobValue value)
+    public static JobEditing Set(JobDocument document, JobPath path, JobValue value)
     {
         CheckNotRoot(path);
         ArgumentNullException.ThrowIfNull(value);
-        return Edit(text, path, open => SetIn(open, path, value), model => ModelEdit.Set(model, path.Steps.AsSpan(), value));
+        return Edit(document, path, open => SetIn(open, path, value), model => ModelEdit.Set(model, path.Steps.AsSpan(), value));
     }
 
     /// <summary>Removes a key with its value, or an item of a list.</summary>
-    /// <param name="text">The text.</param>
+    /// <param name="document">The file.</param>
     /// <param name="path">What to remove; not the root.</param>
-    public static JobEditing Remove(string text, JobPath path)
+    public static JobEditing Remove(JobDocument document, JobPath path)
     {
         CheckNotRoot(path);
-        return Edit(text, path, open => RemoveIn(open, path), model => ModelEdit.Remove(model, path.Steps.AsSpan()));
+        return Edit(document, path, open => RemoveIn(open, path), model => ModelEdit.Remove(model, path.Steps.AsSpan()));
     }
 
     /// <summary>Puts an item into a list.</summary>
-    /// <param name="text">The text.</param>
+    /// <param name="document">The file.</param>
     /// <param name="list">The list.</param>
     /// <param name="index">Where it shall stand: 0 to the length of the list.</param>
     /// <param name="item">The item.</param>
-    public static JobEditing Insert(string text, JobPath list, int index, JobValue item)
+    public static JobEditing Insert(JobDocument document, JobPath list, int index, JobValue item)
     {
         ArgumentOutOfRangeException.ThrowIfNegative(index);
         ArgumentNullException.ThrowIfNull(item);
-        return Relist(text, list, index, open => ListEdit.Insert(open, open.Walk(list).Found, index, item), items => items.Insert(index, item));
+        return Relist(document, list, index, open => ListEdit.Insert(open, open.Walk(list).Found, index, item), items => items.Insert(index, item));
     }
 
     /// <summary>Puts a copy of an item behind it, its comments included.</summary>
-    /// <param name="text">The text.</param>
+    /// <param name="document">The file.</param>
     /// <param name="list">The list.</param>
     /// <param name="index">The item: 0 to less than the length of the list.</param>
-    public static JobEditing Copy(string text, JobPath list, int index)
+    public static JobEditing Copy(JobDocument document, JobPath list, int index)
     {
         ArgumentOutOfRangeException.ThrowIfNegative(index);
-        return Relist(text, list, index + 1, open => ListEdit.Copy(open, open.Walk(list).Found, index), items => items.Insert(index + 1, items[index]));
+        return Relist(document, list, index + 1, open => ListEdit.Copy(open, open.Walk(list).Found, index), items => items.Insert(index + 1, items[index]));
     }
 
     /// <summary>Moves an item of a list; comments directly above it go with it.</summary>
-    /// <param name="text">The text.</param>
+    /// <param name="document">The file.</param>
     /// <param name="list">The list.</param>
     /// <param name="from">Where it stands: 0 to less than the length of the list.</param>
     /// <param name="to">Where it shall stand once it was taken out: 0 to less than the length of the list.</param>
-    public static JobEditing Move(string text, JobPath list, int from, int to)
+    public static JobEditing Move(JobDocument document, JobPath list, int from, int to)
     {
         ArgumentOutOfRangeException.ThrowIfNegative(from);
         ArgumentOutOfRangeException.ThrowIfNegative(to);
-        return Relist(text, list, Math.Max(from, to) + 1, open => ListEdit.Move(open, open.Walk(list).Found, from, to), items => items.RemoveAt(from).Insert(to, items[from]));
+        return Relist(document, list, Math.Max(from, to) + 1, open => ListEdit.Move(open, open.Walk(list).Found, from, to), items => items.RemoveAt(from).Insert(to, items[from]));
     }
 
     private static JobEditing Relist(
-        string text, JobPath path, int least, Func<OpenText, TextChange?> change, Func<ImmutableArray<JobValue>, ImmutableArray<JobValue>> relist)
+        JobDocument document, JobPath path, int least, Func<OpenText, TextChange?> change, Func<ImmutableArray<JobValue>, ImmutableArray<JobValue>> relist)
     {
         ArgumentNullException.ThrowIfNull(path);
-        return Edit(text, path, Checked, model => ModelEdit.Relist(model, path.Steps.AsSpan(), relist));
+        return Edit(document, path, Checked, model => ModelEdit.Relist(model, path.Steps.AsSpan(), relist));
 
         TextChange? Checked(OpenText open)
         {
@@ -80,21 +80,18 @@ public static class JobEdit
         }
     }
 
-    private static JobEditing Edit(string text, JobPath path, Func<OpenText, TextChange?> change, Func<JobValue, JobValue> model)
+    private static JobEditing Edit(JobDocument document, JobPath path, Func<OpenText, TextChange?> change, Func<JobValue, JobValue> model)
     {
-        ArgumentNullException.ThrowIfNull(text);
-        var problems = new ProblemList(file: null);
-        string mark = text.StartsWith('\uFEFF') ? "\uFEFF" : "";
-        text = text[mark.Length..];
-        if (YamlText.Read(text, problems) is not { } root) return new(null, problems.Count > 0 ? problems.InOrder() : [Sentences.EmptyFile("a job to edit")]);
-        if (problems.Count > 0) return new(null, problems.InOrder());
-        var open = new OpenText(text, root);
+        ArgumentNullException.ThrowIfNull(document);
+        if (document.Root is not { } root) return new(null, document.Problems.IsEmpty ? [Sentences.EmptyFile("a job to edit")] : document.Problems);
+        if (!document.Problems.IsEmpty) return new(null, document.Problems);
+        var open = new OpenText(document.Plain, root);
         if (Refusal(open, path) is { } refusal) return new(null, [refusal]);
         if (change(open) is not { } made) return new(null, [Sentences.NotEditable(path.ToString()).At(open.Walk(path).Found.Node.Mark)]);
-        string edited = made.In(text);
-        var again = YamlText.Read(edited, problems);
-        bool saysIt = again is not null && problems.Count == 0 && JobValue.Same(ModelEdit.Of(again), model(ModelEdit.Of(root)));
-        return saysIt ? new(mark + edited, []) : new(null, [Sentences.NotEditable(path.ToString()).At(open.Walk(path).Found.Node.Mark)]);
+        string mark = document.Text[..^document.Plain.Length];
+        JobDocument edited = mark + made.In(document.Plain);
+        bool saysIt = edited.Root is { } again && edited.Problems.IsEmpty && JobValue.Same(ModelEdit.Of(again), model(ModelEdit.Of(root)));
+        return saysIt ? new(edited, []) : new(null, [Sentences.NotEditable(path.ToString()).At(open.Walk(path).Found.Node.Mark)]);
     }
 
     // A value with an anchor may be repeated elsewhere, and one behind an alias is: an edit would change more than it says.

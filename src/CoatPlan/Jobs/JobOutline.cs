@@ -1,6 +1,5 @@
 using CoatPlan.Jobs.Reading;
 using CoatPlan.Jobs.Yaml;
-using CoatPlan.Problems;
 
 namespace CoatPlan.Jobs;
 
@@ -10,16 +9,16 @@ public static class JobOutline
     private static readonly ImmutableArray<string> Flags = ["true", "false"];
 
     /// <summary>What is at a level of a job file.</summary>
-    /// <param name="text">The text; what is wrong with it is for <see cref="JobReader"/> to say.</param>
+    /// <param name="document">The file; what is wrong with it is for <see cref="JobReader"/> to say.</param>
     /// <param name="path">The map or list; one that is not written there yet has an outline too.</param>
     /// <param name="vocabulary">The known words.</param>
-    public static Outline At(string text, JobPath path, Vocabulary vocabulary)
+    public static Outline At(JobDocument document, JobPath path, Vocabulary vocabulary)
     {
-        ArgumentNullException.ThrowIfNull(text);
+        ArgumentNullException.ThrowIfNull(document);
         ArgumentNullException.ThrowIfNull(path);
         ArgumentNullException.ThrowIfNull(vocabulary);
 
-        var node = YamlText.Read(text.StartsWith('\uFEFF') ? text[1..] : text, new ProblemList(file: null));
+        var node = document.Root;
         Form form = new MapForm(() => JobKeys.Job);
         foreach (var step in path.Steps)
         {

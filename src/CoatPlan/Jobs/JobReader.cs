@@ -8,24 +8,24 @@ namespace CoatPlan.Jobs;
 public static class JobReader
 {
     /// <summary>Reads a job file: every mistake in it is found in one go.</summary>
-    /// <param name="text">The text, YAML 1.2 or JSON.</param>
+    /// <param name="document">The file.</param>
     /// <param name="fileName">The name of the file, as problems shall call it.</param>
     /// <param name="vocabulary">The known words.</param>
     /// <returns>The job, or its problems; no text makes it throw.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    public static JobReading Read(string text, string fileName, Vocabulary vocabulary)
+    public static JobReading Read(JobDocument document, string fileName, Vocabulary vocabulary)
     {
-        ArgumentNullException.ThrowIfNull(text);
+        ArgumentNullException.ThrowIfNull(document);
         ArgumentNullException.ThrowIfNull(fileName);
         ArgumentNullException.ThrowIfNull(vocabulary);
         var problems = new ProblemList(fileName);
-        var plain = text.StartsWith('\uFEFF') ? text[1..] : text;
-        var root = YamlText.Read(plain, problems);
+        problems.Add(document.Problems);
+        var root = document.Root;
         bool isEmpty = root is null or TextNode { IsMissing: true } or TextNode { IsNull: true };
         if (isEmpty && problems.Count == 0) problems.Add(default, Sentences.EmptyFile("a job, beginning with `coatplan: 1`"));
         var job = isEmpty ? null : Job(MapReading.Of(root, JobKeys.Job, new(problems, vocabulary)));
         return problems.Count == 0
-            ? new(job, []) { Sections = JobSections.Of(plain, root), Weather = job!.Place.Weather }
+            ? new(job, []) { Sections = JobSections.Of(document), Weather = job!.Place.Weather }
             : new(null, problems.InOrder()) { Weather = job?.Place?.Weather };
     }
 

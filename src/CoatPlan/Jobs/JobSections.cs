@@ -18,12 +18,11 @@ internal sealed class JobSections
     }
 
     /// <summary>The sections of a job file.</summary>
-    /// <param name="text">Its text, without a byte order mark.</param>
-    /// <param name="root">What was read from it.</param>
-    public static JobSections Of(string text, Node? root)
+    /// <param name="document">The file.</param>
+    public static JobSections Of(JobDocument document)
     {
-        var known = new JobSections(text);
-        foreach (var entry in root is MapNode map ? map.Entries : [])
+        var known = new JobSections(document.Plain);
+        foreach (var entry in document.Root is MapNode map ? map.Entries : [])
             known.sections[entry.Key.Text] = (entry.Key.Mark, entry.Key.Start, entry.At.End);
         return known;
     }

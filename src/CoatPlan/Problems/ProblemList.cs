@@ -24,6 +24,15 @@ internal sealed class ProblemList
         if (found.Count <= Most) found.Add(problem.At(mark) with { File = file });
     }
 
+    /// <summary>Notes problems that know their place.</summary>
+    public void Add(ImmutableArray<Problem> problems)
+    {
+        foreach (var problem in problems)
+        {
+            if (found.Count <= Most) found.Add(problem with { File = file });
+        }
+    }
+
     /// <summary>The problems in the order of the text, each told once.</summary>
     public ImmutableArray<Problem> InOrder()
     {
