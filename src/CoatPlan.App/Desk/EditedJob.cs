@@ -131,8 +131,7 @@ internal sealed class EditedJob
             return null;
 
         history.Undo();
-        Document = Text;
-        Reading = Read(Document);
+        ReadAgain();
         return what;
     }
 
@@ -144,9 +143,14 @@ internal sealed class EditedJob
             return null;
 
         history.Redo();
+        ReadAgain();
+        return what;
+    }
+
+    private void ReadAgain()
+    {
         Document = Text;
         Reading = Read(Document);
-        return what;
     }
 
     private void Put(JobDocument document, IntakeResult reading, string what)

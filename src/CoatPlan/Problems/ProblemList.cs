@@ -27,10 +27,7 @@ internal sealed class ProblemList
     /// <summary>Notes problems that know their place.</summary>
     public void Add(ImmutableArray<Problem> problems)
     {
-        foreach (var problem in problems)
-        {
-            if (found.Count <= Most) found.Add(problem with { File = file });
-        }
+        foreach (var problem in problems) Add(new(problem.Line, problem.Column), problem);
     }
 
     /// <summary>The problems in the order of the text, each told once.</summary>
